@@ -1,0 +1,75 @@
+import { Desk } from "./desk.js";
+import { openEngine } from "./engine/index.js";
+import { FeedPage } from "./feeding/feed-page.js";
+import { FishPage } from "./fish/fish-page.js";
+import { SignIn } from "./people/sign-in.js";
+import { TankList } from "./people/tank-list.js";
+import { PhoneStore } from "./store/phone-store.js";
+import { Sync } from "./sync/sync.js";
+import { loadText, t } from "./text/index.js";
+import { TodayPage } from "./today/today-page.js";
+import { MorePage } from "./ui/more-page.js";
+import { NavBar } from "./ui/nav-bar.js";
+import { watchForUpdates } from "./update.js";
+
+const elements = {
+  "feed-page": FeedPage,
+  "fish-page": FishPage,
+  "more-page": MorePage,
+  "nav-bar": NavBar,
+  "sign-in": SignIn,
+  "tank-list": TankList,
+  "today-page": TodayPage,
+};
+
+const pages = { feed: "feed-page", today: "today-page", fish: "fish-page", tanks: "tank-list", more: "more-page" };
+
+await loadText("en");
+for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
+const store = new PhoneStore();
+const sync = new Sync(store);
+const desk = new Desk(store, sync, await openEngine());
+await desk.start();
+await sync.start();
+addEventListener("hashchange", show);
+desk.addEventListener("changed", show);
+show();
+navigator.storage?.persist?.();
+await watchForUpdates((takeOver) => desk.updateWaits(takeOver));
+
+/** Puts the page that the address names on screen; who is not signed in, or has no tank open, is asked first. */
+function show() {
+  const place = /** @type {keyof typeof pages} */ (location.hash.slice(2).split("/")[0]);
+  const tag = !desk.keeper ? "sign-in" : !desk.tank ? "tank-list" : pages[place] ?? pages.feed;
+  mount(tag);
+  showNav(tag === "sign-in" ? null : place in pages ? place : "feed");
+}
+
+/** @param {string} tag */
+function mount(tag) {
+  const main = /** @type {HTMLElement} */ (document.getElementById("main"));
+  if (main.firstElementChild?.localName === tag) return;
+  const moved = main.firstElementChild !== null;
+  main.replaceChildren(withDesk(tag));
+  document.title = `${t(`title.${tag}`)} · ${t("app.name")}`;
+  scrollTo(0, 0);
+  // Whoever hears the page instead of seeing it is taken to its beginning.
+  if (moved) main.focus({ preventScroll: true });
+}
+
+/** @param {string | null} here */
+function showNav(here) {
+  let nav = /** @type {NavBar | null} */ (document.querySelector("nav-bar"));
+  if (!here || !desk.tank) return nav?.remove();
+  if (!nav) {
+    nav = /** @type {NavBar} */ (document.createElement("nav-bar"));
+    document.body.append(nav);
+  }
+  nav.here = here;
+  nav.findings = desk.today?.findings.length ?? 0;
+}
+
+/** @param {string} tag */
+function withDesk(tag) {
+  return Object.assign(document.createElement(tag), { desk });
+}
