@@ -1,0 +1,107 @@
+import { Desk } from "./desk.js";
+import { openEngine } from "./engine/index.js";
+import { FeedPage } from "./feeding/feed-page.js";
+import { FeedingList } from "./feeding/feeding-list.js";
+import { FeedingRow } from "./feeding/feeding-row.js";
+import { FeedingTray } from "./feeding/feeding-tray.js";
+import { FoodTiles } from "./feeding/food-tiles.js";
+import { MeasureSteps } from "./feeding/measure-steps.js";
+import { FishDetail } from "./fish/fish-detail.js";
+import { FishPage } from "./fish/fish-page.js";
+import { FishRow } from "./fish/fish-row.js";
+import { SignIn } from "./people/sign-in.js";
+import { TankList } from "./people/tank-list.js";
+import { PhoneStore } from "./store/phone-store.js";
+import { Sync } from "./sync/sync.js";
+import { loadText, t } from "./text/index.js";
+import { DayChart } from "./today/day-chart.js";
+import { FindingCard } from "./today/finding-card.js";
+import { RationPanel } from "./today/ration-panel.js";
+import { TodayPage } from "./today/today-page.js";
+import { MorePage } from "./ui/more-page.js";
+import { NavBar } from "./ui/nav-bar.js";
+import { PageHead } from "./ui/page-head.js";
+import { SyncMark } from "./ui/sync-mark.js";
+import { showTheme } from "./ui/theme.js";
+import { TideLine } from "./ui/tide-line.js";
+import { UndoToast } from "./ui/undo-toast.js";
+import { WhyDialog } from "./ui/why-dialog.js";
+import { watchForUpdates } from "./update.js";
+
+const elements = {
+  "day-chart": DayChart,
+  "feed-page": FeedPage,
+  "feeding-list": FeedingList,
+  "feeding-row": FeedingRow,
+  "feeding-tray": FeedingTray,
+  "finding-card": FindingCard,
+  "fish-detail": FishDetail,
+  "fish-page": FishPage,
+  "fish-row": FishRow,
+  "food-tiles": FoodTiles,
+  "measure-steps": MeasureSteps,
+  "more-page": MorePage,
+  "nav-bar": NavBar,
+  "page-head": PageHead,
+  "ration-panel": RationPanel,
+  "sign-in": SignIn,
+  "sync-mark": SyncMark,
+  "tank-list": TankList,
+  "tide-line": TideLine,
+  "today-page": TodayPage,
+  "undo-toast": UndoToast,
+  "why-dialog": WhyDialog,
+};
+
+const pages = { feed: "feed-page", today: "today-page", fish: "fish-page", tanks: "tank-list", more: "more-page" };
+
+showTheme();
+await loadText("en");
+for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
+const store = new PhoneStore();
+const sync = new Sync(store);
+const desk = new Desk(store, sync, await openEngine());
+await desk.start();
+await sync.start();
+addEventListener("hashchange", show);
+desk.addEventListener("changed", show);
+show();
+navigator.storage?.persist?.();
+await watchForUpdates((takeOver) => desk.updateWaits(takeOver));
+
+/** Puts the page that the address names on screen; who is not signed in, or has no tank open, is asked first. */
+function show() {
+  const place = /** @type {keyof typeof pages} */ (location.hash.slice(2).split("/")[0]);
+  const tag = !desk.keeper ? "sign-in" : !desk.tank ? "tank-list" : pages[place] ?? pages.feed;
+  mount(tag);
+  showNav(tag === "sign-in" ? null : place in pages ? place : "feed");
+}
+
+/** @param {string} tag */
+function mount(tag) {
+  const main = /** @type {HTMLElement} */ (document.getElementById("main"));
+  if (main.firstElementChild?.localName === tag) return;
+  const moved = main.firstElementChild !== null;
+  main.replaceChildren(withDesk(tag));
+  document.title = `${t(`title.${tag}`)} · ${t("app.name")}`;
+  scrollTo(0, 0);
+  // Whoever hears the page instead of seeing it is taken to its beginning.
+  if (moved) main.focus({ preventScroll: true });
+}
+
+/** @param {string | null} here */
+function showNav(here) {
+  let nav = /** @type {NavBar | null} */ (document.querySelector("nav-bar"));
+  if (!here || !desk.tank) return nav?.remove();
+  if (!nav) {
+    nav = /** @type {NavBar} */ (document.createElement("nav-bar"));
+    document.body.append(nav);
+  }
+  nav.here = here;
+  nav.findings = desk.today?.findings.length ?? 0;
+}
+
+/** @param {string} tag */
+function withDesk(tag) {
+  return Object.assign(document.createElement(tag), { desk });
+}
