@@ -21,6 +21,7 @@ import { TodayPage } from "./today/today-page.js";
 import { MorePage } from "./ui/more-page.js";
 import { NavBar } from "./ui/nav-bar.js";
 import { PageHead } from "./ui/page-head.js";
+import { RefusalList } from "./ui/refusal-list.js";
 import { SyncMark } from "./ui/sync-mark.js";
 import { showTheme } from "./ui/theme.js";
 import { TideLine } from "./ui/tide-line.js";
@@ -44,6 +45,7 @@ const elements = {
   "nav-bar": NavBar,
   "page-head": PageHead,
   "ration-panel": RationPanel,
+  "refusal-list": RefusalList,
   "sign-in": SignIn,
   "sync-mark": SyncMark,
   "tank-list": TankList,
@@ -99,6 +101,7 @@ function showNav(here) {
   }
   nav.here = here;
   nav.findings = desk.today?.findings.length ?? 0;
+  nav.news = desk.updateReady;
 }
 
 /** @param {string} tag */

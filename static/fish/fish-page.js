@@ -12,8 +12,12 @@ export class FishPage extends Element {
   #wanted = "";
   #moved = () => {
     this.requestUpdate();
-    this.updateComplete.then(() => this.#chosen() && this.querySelector("fish-detail h2")?.focus());
+    this.updateComplete.then(() => this.#chosen() && this.#heading()?.focus());
   };
+
+  #heading() {
+    return /** @type {HTMLElement | null} */ (this.querySelector("fish-detail h2"));
+  }
 
   connectedCallback() {
     super.connectedCallback();

@@ -40,7 +40,7 @@ export class FindingCard extends Element {
         ${this.fishNames.length ? html`<p class="who">${t("finding.who", { fish: this.fishNames })}</p>` : ""}
         <p>${t(`finding.${finding.rule}.since`, { ...words, day: dayName(finding.sinceDay, this.day) })}</p>
         ${has(`finding.${finding.rule}.reason`) ? html`<p class="reason">${t(`finding.${finding.rule}.reason`, words)}</p>` : ""}
-        ${has(`finding.${finding.rule}.offer`) ? html`<p>${t(`finding.${finding.rule}.offer`, words)}</p>` : ""}
+        ${finding.offer.length && has(`finding.${finding.rule}.offer`) ? html`<p>${t(`finding.${finding.rule}.offer`, words)}</p>` : ""}
         ${finding.offer.length ? html`<ul class="offer">${finding.offer.map(({ food, grams: mass }) => html`
           <li><strong>${grams(mass)}</strong> ${this.foodName(food)}</li>`)}</ul>` : ""}
         <footer class="row apart">

@@ -3,7 +3,7 @@ import { Element } from "./element.js";
 import { icon } from "./icons.js";
 import { chooseTheme, theme, themes } from "./theme.js";
 import { clock, t } from "../text/index.js";
-/** @import { Desk } from "../types.js" */
+/** @import { Desk, Refusal } from "../types.js" */
 
 const cautions = ["raw", "wounds", "spines", "mains", "medicine"];
 const notes = ["estimate", "energy", "basis", "sources"];
@@ -11,6 +11,9 @@ const notes = ["estimate", "energy", "basis", "sources"];
 /** What is needed now and then: the look, the tanks, the cautions, what the figures are, and the way out. */
 export class MorePage extends Element {
   #leaving = false;
+  #known = 0;
+  /** @type {Refusal[]} */
+  #refusals = [];
 
   render() {
     const { desk } = this;
@@ -34,6 +37,8 @@ export class MorePage extends Element {
             <p><a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
           </section>
           ${this.#records(desk)}
+          ${desk.status.refused ? html`<refusal-list .refusals=${this.#refusals}
+            @refusal-list-again=${(/** @type {CustomEvent<string>} */ { detail }) => this.#again(desk, detail)}></refusal-list>` : ""}
         </div>
         <div class="stack">
           <section>
@@ -46,6 +51,24 @@ export class MorePage extends Element {
           </section>
         </div>
       </div>`;
+  }
+
+  updated() {
+    const refused = this.desk?.status.refused ?? 0;
+    if (refused !== this.#known) this.#reread(refused);
+  }
+
+  /** @param {number} refused */
+  async #reread(refused) {
+    this.#known = refused;
+    this.#refusals = (await this.desk?.refusals()) ?? [];
+    this.requestUpdate();
+  }
+
+  /** @param {Desk} desk @param {string} id */
+  async #again(desk, id) {
+    await desk.tryAgain(id);
+    await this.#reread(desk.status.refused);
   }
 
   /** @param {Desk} desk */

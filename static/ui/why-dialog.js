@@ -2,7 +2,7 @@ import { html } from "lit";
 import { Element } from "./element.js";
 import { label } from "./names.js";
 import { figure, t } from "../text/index.js";
-/** @import { Step, Source } from "../types.js" */
+/** @import { Row, Step } from "../types.js" */
 
 /** Says where a number comes from: each step with its inputs, formula, result and source. */
 export class WhyDialog extends Element {
@@ -14,7 +14,7 @@ export class WhyDialog extends Element {
 
   constructor() {
     super();
-    /** @type {Map<string, Source>} */
+    /** @type {Map<string, Row>} */
     this.sources = new Map();
   }
 
@@ -75,7 +75,7 @@ export class WhyDialog extends Element {
 /**
  * How far a source may be trusted, in four words.
  * @param {string} key
- * @param {Source | undefined} known
+ * @param {Row | undefined} known
  */
 function standingOf(key, known) {
   if (key === "practice" || key === "entered") return key;
