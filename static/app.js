@@ -22,7 +22,10 @@ const elements = {
   "today-page": TodayPage,
 };
 
-const pages = { feed: "feed-page", today: "today-page", fish: "fish-page", tanks: "tank-list", more: "more-page" };
+/** @type {Record<string, string>} */
+const pages = {
+  feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", "sign-in": "sign-in",
+};
 
 await loadText("en");
 for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
@@ -39,10 +42,11 @@ await watchForUpdates((takeOver) => desk.updateWaits(takeOver));
 
 /** Puts the page that the address names on screen; who is not signed in, or has no tank open, is asked first. */
 function show() {
-  const place = /** @type {keyof typeof pages} */ (location.hash.slice(2).split("/")[0]);
-  const tag = !desk.keeper ? "sign-in" : !desk.tank ? "tank-list" : pages[place] ?? pages.feed;
-  mount(tag);
-  showNav(tag === "sign-in" ? null : place in pages ? place : "feed");
+  const named = location.hash.slice(2).split("/")[0];
+  const place = named in pages ? named : "feed";
+  const asksFirst = !desk.keeper ? "sign-in" : desk.tank || place === "sign-in" ? null : "tank-list";
+  mount(asksFirst ?? pages[place]);
+  showNav(desk.keeper && desk.tank ? place : null);
 }
 
 /** @param {string} tag */
@@ -60,7 +64,7 @@ function mount(tag) {
 /** @param {string | null} here */
 function showNav(here) {
   let nav = /** @type {NavBar | null} */ (document.querySelector("nav-bar"));
-  if (!here || !desk.tank) return nav?.remove();
+  if (!here) return nav?.remove();
   if (!nav) {
     nav = /** @type {NavBar} */ (document.createElement("nav-bar"));
     document.body.append(nav);
