@@ -1,25 +1,56 @@
 import { Desk } from "./desk.js";
 import { openEngine } from "./engine/index.js";
 import { FeedPage } from "./feeding/feed-page.js";
+import { FeedingList } from "./feeding/feeding-list.js";
+import { FeedingRow } from "./feeding/feeding-row.js";
+import { FeedingTray } from "./feeding/feeding-tray.js";
+import { FoodTiles } from "./feeding/food-tiles.js";
+import { MeasureSteps } from "./feeding/measure-steps.js";
+import { FishDetail } from "./fish/fish-detail.js";
 import { FishPage } from "./fish/fish-page.js";
+import { FishRow } from "./fish/fish-row.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
 import { PhoneStore } from "./store/phone-store.js";
 import { Sync } from "./sync/sync.js";
 import { loadText, t } from "./text/index.js";
+import { DayChart } from "./today/day-chart.js";
+import { FindingCard } from "./today/finding-card.js";
+import { RationPanel } from "./today/ration-panel.js";
 import { TodayPage } from "./today/today-page.js";
 import { MorePage } from "./ui/more-page.js";
 import { NavBar } from "./ui/nav-bar.js";
+import { PageHead } from "./ui/page-head.js";
+import { SyncMark } from "./ui/sync-mark.js";
+import { showTheme } from "./ui/theme.js";
+import { TideLine } from "./ui/tide-line.js";
+import { UndoToast } from "./ui/undo-toast.js";
+import { WhyDialog } from "./ui/why-dialog.js";
 import { watchForUpdates } from "./update.js";
 
 const elements = {
+  "day-chart": DayChart,
   "feed-page": FeedPage,
+  "feeding-list": FeedingList,
+  "feeding-row": FeedingRow,
+  "feeding-tray": FeedingTray,
+  "finding-card": FindingCard,
+  "fish-detail": FishDetail,
   "fish-page": FishPage,
+  "fish-row": FishRow,
+  "food-tiles": FoodTiles,
+  "measure-steps": MeasureSteps,
   "more-page": MorePage,
   "nav-bar": NavBar,
+  "page-head": PageHead,
+  "ration-panel": RationPanel,
   "sign-in": SignIn,
+  "sync-mark": SyncMark,
   "tank-list": TankList,
+  "tide-line": TideLine,
   "today-page": TodayPage,
+  "undo-toast": UndoToast,
+  "why-dialog": WhyDialog,
 };
 
 /** @type {Record<string, string>} */
@@ -27,6 +58,7 @@ const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", "sign-in": "sign-in",
 };
 
+showTheme();
 await loadText("en");
 for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
 const store = new PhoneStore();

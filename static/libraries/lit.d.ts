@@ -4,6 +4,7 @@ export function html(strings: TemplateStringsArray, ...values: unknown[]): unkno
 export function svg(strings: TemplateStringsArray, ...values: unknown[]): unknown;
 export class LitElement extends HTMLElement {
   static properties: Record<string, object>;
+  readonly hasUpdated: boolean;
   readonly updateComplete: Promise<boolean>;
   requestUpdate(name?: PropertyKey, old?: unknown): void;
   createRenderRoot(): Element | ShadowRoot;
