@@ -187,7 +187,7 @@ export class Desk extends EventTarget {
   }
 
   /** Changes to the new version; the page loads again. */
-  takeUpdate() {
+  update() {
     this.#takeOver?.();
   }
 
