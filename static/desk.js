@@ -3,7 +3,7 @@
 /** @import { Sync } from "./sync/sync.js" */
 import { OpenTank } from "./open-tank.js";
 import { newId } from "./store/ids.js";
-import { deleteAt, getJson, postJson } from "./sync/http.js";
+import { deleteAt, getJson, NoAnswer, postJson, SignInNeeded } from "./sync/http.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 
@@ -90,7 +90,7 @@ export class Desk extends EventTarget {
 
   /** Entries stay on the phone, the unsent ones too: they go out when their keeper signs in again. */
   async signOut() {
-    await deleteAt("/api/v1/session");
+    await deleteAt("/api/v1/session").catch(passOverIfUnreachable);
     await this.#store.keep("keeper", undefined);
     await this.#store.keep("openTank", undefined);
     this.keeper = null;
@@ -248,4 +248,9 @@ export class Desk extends EventTarget {
   #changed() {
     this.dispatchEvent(new Event("changed"));
   }
+}
+
+/** Without the server the phone forgets its keeper all the same; the next signing in ends the old session. @param {unknown} fault */
+function passOverIfUnreachable(fault) {
+  if (!(fault instanceof NoAnswer || fault instanceof SignInNeeded)) throw fault;
 }

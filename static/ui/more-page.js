@@ -3,7 +3,7 @@ import { Element } from "./element.js";
 import { icon } from "./icons.js";
 import { chooseTheme, theme, themes } from "./theme.js";
 import { clock, t } from "../text/index.js";
-/** @import { Desk } from "../types.js" */
+/** @import { Desk, Refusal } from "../types.js" */
 
 const cautions = ["raw", "wounds", "spines", "mains", "medicine"];
 const notes = ["estimate", "energy", "basis", "sources"];
@@ -11,6 +11,9 @@ const notes = ["estimate", "energy", "basis", "sources"];
 /** What is needed now and then: the look, the tanks, the cautions, what the figures are, and the way out. */
 export class MorePage extends Element {
   #leaving = false;
+  /** @type {Refusal[]} */
+  #refusals = [];
+  #refusedSeen = 0;
 
   render() {
     const { desk } = this;
@@ -58,10 +61,19 @@ export class MorePage extends Element {
         <p class="row"><button type="button" class="firm" @click=${() => desk.syncNow()}>${t("more.sendNow")}</button>
           <button type="button" class="firm" @click=${() => this.#save(desk)}>${t("more.saveFile")}</button></p>`
       : html`<p>${icon("sent")} ${t("more.allSent")}</p>`}
+      <refused-list .refusals=${this.#refusals}
+        @refused-list-again=${(/** @type {CustomEvent<string>} */ event) => desk.tryAgain(event.detail)}></refused-list>
       <p>${t("more.signedIn", { name: desk.keeper?.name ?? "" })}</p>
       <button type="button" class="firm" ?disabled=${this.#leaving} @click=${() => this.#leave(desk)}>${t("more.signOut")}</button>
       <p role="status">${unsent ? html`<small>${t("more.signOutUnsent")}</small>` : ""}</p>
     </section>`;
+  }
+
+  async willUpdate() {
+    const { desk } = this;
+    if (!desk || desk.status.refused === this.#refusals.length ) return;
+    this.#refusals = await desk.refusals();
+    this.requestUpdate();
   }
 
   /** @param {string} name */
