@@ -21,7 +21,7 @@ import { TodayPage } from "./today/today-page.js";
 import { MorePage } from "./ui/more-page.js";
 import { NavBar } from "./ui/nav-bar.js";
 import { PageHead } from "./ui/page-head.js";
-import { RefusalList } from "./ui/refusal-list.js";
+import { RefusedList } from "./ui/refused-list.js";
 import { SyncMark } from "./ui/sync-mark.js";
 import { showTheme } from "./ui/theme.js";
 import { TideLine } from "./ui/tide-line.js";
@@ -45,7 +45,7 @@ const elements = {
   "nav-bar": NavBar,
   "page-head": PageHead,
   "ration-panel": RationPanel,
-  "refusal-list": RefusalList,
+  "refused-list": RefusedList,
   "sign-in": SignIn,
   "sync-mark": SyncMark,
   "tank-list": TankList,
@@ -55,46 +55,63 @@ const elements = {
   "why-dialog": WhyDialog,
 };
 
-const pages = { feed: "feed-page", today: "today-page", fish: "fish-page", tanks: "tank-list", more: "more-page" };
+/** @type {Record<string, string>} */
+const pages = {
+  feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", "sign-in": "sign-in",
+};
 
-showTheme();
-await loadText("en");
-for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
-const store = new PhoneStore();
-const sync = new Sync(store);
-const desk = new Desk(store, sync, await openEngine());
-await desk.start();
-await sync.start();
-addEventListener("hashchange", show);
-desk.addEventListener("changed", show);
-show();
-navigator.storage?.persist?.();
-await watchForUpdates((takeOver) => desk.updateWaits(takeOver));
+await start().catch(tellNotStarted);
 
-/** Puts the page that the address names on screen; who is not signed in, or has no tank open, is asked first. */
-function show() {
-  const place = /** @type {keyof typeof pages} */ (location.hash.slice(2).split("/")[0]);
-  const tag = !desk.keeper ? "sign-in" : !desk.tank ? "tank-list" : pages[place] ?? pages.feed;
-  mount(tag);
-  showNav(tag === "sign-in" ? null : place in pages ? place : "feed");
+/** Reads the phone, shows what it holds, and only then turns to the network. */
+async function start() {
+  showTheme();
+  await loadText("en");
+  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
+  const store = new PhoneStore();
+  const sync = new Sync(store);
+  const desk = new Desk(store, sync, await openEngine());
+  await desk.start();
+  addEventListener("hashchange", () => show(desk));
+  desk.addEventListener("changed", () => show(desk));
+  show(desk);
+  await sync.start();
+  navigator.storage?.persist?.();
+  // Without a service worker only opening with no network is missing.
+  watchForUpdates((takeOver) => desk.updateWaits(takeOver)).catch((fault) => console.warn("provender: not kept for offline:", fault));
 }
 
-/** @param {string} tag */
-function mount(tag) {
+/** @param {unknown} fault @returns {never} */
+function tellNotStarted(fault) {
+  const words = /** @type {HTMLTemplateElement} */ (document.getElementById("not-started"));
+  document.getElementById("main")?.replaceChildren(words.content);
+  throw fault;
+}
+
+/** Puts the page that the address names on screen; who is not signed in, or has no tank open, is asked first. @param {Desk} desk */
+function show(desk) {
+  const named = location.hash.slice(2).split("/")[0];
+  const place = named in pages ? named : "feed";
+  const asksFirst = !desk.keeper ? "sign-in" : desk.tank || place === "sign-in" ? null : "tank-list";
+  mount(asksFirst ?? pages[place], desk);
+  showNav(desk.keeper && desk.tank ? place : null, desk);
+}
+
+/** @param {string} tag @param {Desk} desk */
+function mount(tag, desk) {
   const main = /** @type {HTMLElement} */ (document.getElementById("main"));
   if (main.firstElementChild?.localName === tag) return;
   const moved = main.firstElementChild !== null;
-  main.replaceChildren(withDesk(tag));
+  main.replaceChildren(Object.assign(document.createElement(tag), { desk }));
   document.title = `${t(`title.${tag}`)} · ${t("app.name")}`;
   scrollTo(0, 0);
   // Whoever hears the page instead of seeing it is taken to its beginning.
   if (moved) main.focus({ preventScroll: true });
 }
 
-/** @param {string | null} here */
-function showNav(here) {
+/** @param {string | null} here @param {Desk} desk */
+function showNav(here, desk) {
   let nav = /** @type {NavBar | null} */ (document.querySelector("nav-bar"));
-  if (!here || !desk.tank) return nav?.remove();
+  if (!here) return nav?.remove();
   if (!nav) {
     nav = /** @type {NavBar} */ (document.createElement("nav-bar"));
     document.body.append(nav);
@@ -102,9 +119,4 @@ function showNav(here) {
   nav.here = here;
   nav.findings = desk.today?.findings.length ?? 0;
   nav.news = desk.updateReady;
-}
-
-/** @param {string} tag */
-function withDesk(tag) {
-  return Object.assign(document.createElement(tag), { desk });
 }

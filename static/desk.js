@@ -1,9 +1,9 @@
-/** @import { Bench, Book, Entry, Keeper, ReferenceMaps, Tank, TankRow, TankZone, Today } from "./types.js" */
+/** @import { Bench, Entry, Keeper, ReferenceMaps, TankRow } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
+import { OpenTank } from "./open-tank.js";
 import { newId } from "./store/ids.js";
-import { deleteAt, getJson, postJson } from "./sync/http.js";
-import { isoAt, isoOf } from "./text/local-time.js";
+import { deleteAt, getJson, NoAnswer, postJson, SignInNeeded } from "./sync/http.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 
@@ -17,17 +17,13 @@ export class Desk extends EventTarget {
   keeper = null;
   /** @type {TankRow[]} */
   tanks = [];
-  /** @type {Tank | null} */
-  tank = null;
-  /** @type {Today | null} */
-  today = null;
   /** @type {ReferenceMaps} */
   reference;
   #store;
   #sync;
   #bench;
-  /** @type {Book | null} */
-  #book = null;
+  /** @type {OpenTank | null} */
+  #open = null;
   #device = "";
   #refoldWanted = false;
   /** @type {(() => void) | null} */
@@ -58,6 +54,14 @@ export class Desk extends EventTarget {
     document.addEventListener("visibilitychange", () => !document.hidden && this.#refold());
   }
 
+  get tank() {
+    return this.#open?.tank ?? null;
+  }
+
+  get today() {
+    return this.#open?.today ?? null;
+  }
+
   get status() {
     return this.#sync.status;
   }
@@ -79,18 +83,18 @@ export class Desk extends EventTarget {
     this.keeper = session.keeper;
     this.tanks = tanks;
     this.#sync.signedIn();
-    if (this.tank && !tanks.some((/** @type {TankRow} */ { id }) => id === this.tank?.id)) this.#close();
+    if (this.tank && !tanks.some((/** @type {TankRow} */ { id }) => id === this.tank?.id)) this.#open = null;
     if (!this.tank && tanks.length === 1) await this.open(tanks[0].id);
     this.#changed();
   }
 
   /** Entries stay on the phone, the unsent ones too: they go out when their keeper signs in again. */
   async signOut() {
-    await deleteAt("/api/v1/session");
+    await deleteAt("/api/v1/session").catch(passOverIfUnreachable);
     await this.#store.keep("keeper", undefined);
     await this.#store.keep("openTank", undefined);
     this.keeper = null;
-    this.#close();
+    this.#open = null;
     this.#changed();
   }
 
@@ -98,8 +102,8 @@ export class Desk extends EventTarget {
   async open(id) {
     const row = this.tanks.find((tank) => tank.id === id);
     if (!row) throw new Error(`no tank ${id} among those of ${this.keeper?.name}`);
-    this.tank = { id, name: row.name, role: row.role, zone: row.zone };
-    await this.#reread();
+    this.#open = new OpenTank(row);
+    await this.#fill(this.#open);
     await this.#store.follow(id);
     await this.#store.keep("openTank", id);
     this.#sync.nudge();
@@ -113,15 +117,15 @@ export class Desk extends EventTarget {
    * @returns {Promise<Entry>}
    */
   async record(kind, body, { happenedAt } = {}) {
-    const { tank, keeper } = this;
-    if (!tank || !keeper) throw new Error("no tank is open");
+    const { keeper } = this;
+    const opened = this.#opened();
+    if (!keeper) throw new Error("nobody has signed in on this phone");
     const entry = await this.#store.record({
-      id: newId(), tank: tank.id, device: this.#device, kind, v: 1, happenedAt: happenedAt ?? this.nowIso(),
-      zone: tank.zone, recordedAt: new Date().toISOString(), by: keeper.id, body: structuredClone(body),
+      id: newId(), tank: opened.tank.id, device: this.#device, kind, v: 1, happenedAt: happenedAt ?? opened.nowIso(),
+      zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id, body: structuredClone(body),
     });
-    this.#take(entry.tank, [entry]);
-    this.#fold();
-    this.#changed();
+    opened.take([entry]);
+    this.#refold();
     // Counting and sending are the network's business: a tap does not wait for them.
     this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
     return entry;
@@ -160,14 +164,13 @@ export class Desk extends EventTarget {
     return this.#bench.calc(name, input);
   }
 
-  /** The present moment where the tank stands, such as 2026-11-25T08:10:00+01:00. */
   nowIso() {
-    return isoOf(Date.now(), this.#zone());
+    return this.#opened().nowIso();
   }
 
   /** A minute of a local day where the tank stands. @param {number} day epoch day @param {number} minute */
   isoAt(day, minute) {
-    return isoAt(day, minute, this.#zone());
+    return this.#opened().isoAt(day, minute);
   }
 
   /** Tries to send and fetch now. */
@@ -191,16 +194,18 @@ export class Desk extends EventTarget {
     this.#takeOver?.();
   }
 
-  #zone() {
-    return this.tank?.zone || Intl.DateTimeFormat().resolvedOptions().timeZone;
+  #opened() {
+    if (!this.#open) throw new Error("no tank is open");
+    return this.#open;
   }
 
   #listen() {
     this.#sync.addEventListener("status", () => this.#changed());
     this.#sync.addEventListener("entries", (event) => {
       const { tank, entries } = /** @type {CustomEvent} */ (event).detail;
-      this.#take(tank, entries);
-      if (tank === this.tank?.id) this.#refoldSoon();
+      if (tank !== this.tank?.id) return;
+      this.#open?.take(entries);
+      this.#refoldSoon();
     });
     this.#sync.addEventListener("reread", (event) => this.#rereadIfOpen(/** @type {CustomEvent} */ (event).detail.tank));
     this.#sync.addEventListener("tanks", (event) => this.#tanksCame(/** @type {CustomEvent} */ (event).detail.tanks));
@@ -210,27 +215,19 @@ export class Desk extends EventTarget {
   #tanksCame(tanks) {
     this.tanks = tanks;
     const row = tanks.find(({ id }) => id === this.tank?.id);
-    if (row) this.tank = { id: row.id, name: row.name, role: row.role, zone: row.zone };
+    if (row) this.#open?.rename(row);
     this.#changed();
-  }
-
-  /** @param {string} tank @param {Entry[]} entries */
-  #take(tank, entries) {
-    if (tank === this.tank?.id) this.#book?.take(entries);
   }
 
   /** @param {string} tank */
   async #rereadIfOpen(tank) {
-    if (tank === this.tank?.id) await this.#reread();
+    if (this.#open && tank === this.tank?.id) await this.#fill(this.#open);
   }
 
-  async #reread() {
-    const tank = /** @type {Tank} */ (this.tank);
-    const entries = await this.#store.entriesOf(tank.id);
-    if (this.tank?.id !== tank.id) return;
-    this.#book = this.#bench.tank();
-    this.#book.take(entries);
-    this.#refold();
+  /** @param {OpenTank} opened */
+  async #fill(opened) {
+    await opened.fill(this.#bench.tank(), this.#store.entriesOf(opened.tank.id));
+    this.#changed();
   }
 
   // Pages arrive in bursts; one fold after the burst is enough.
@@ -244,21 +241,16 @@ export class Desk extends EventTarget {
   }
 
   #refold() {
-    this.#fold();
+    this.#open?.fold();
     this.#changed();
-  }
-
-  #fold() {
-    this.today = this.#book ? this.#book.today(this.nowIso()) : null;
-  }
-
-  #close() {
-    this.tank = null;
-    this.today = null;
-    this.#book = null;
   }
 
   #changed() {
     this.dispatchEvent(new Event("changed"));
   }
+}
+
+/** Without the server the phone forgets its keeper all the same; the next signing in ends the old session. @param {unknown} fault */
+function passOverIfUnreachable(fault) {
+  if (!(fault instanceof NoAnswer || fault instanceof SignInNeeded)) throw fault;
 }

@@ -128,7 +128,7 @@ export interface ReferenceTables {
   supplements: Row[];
   species: Row[];
   guilds: Row[];
-  sources: Row[];
+  sources: Source[];
 }
 
 export interface Food extends Row {
@@ -137,12 +137,18 @@ export interface Food extends Row {
   category: string;
 }
 
+export interface Source extends Row {
+  key: string;
+  citation: string;
+  status: string;
+}
+
 export interface ReferenceMaps {
   foods: Map<string, Food>;
   supplements: Map<string, Row>;
   species: Map<string, Row>;
   guilds: Map<string, Row>;
-  sources: Map<string, Row>;
+  sources: Map<string, Source>;
 }
 
 export interface Step {
@@ -227,6 +233,12 @@ export interface Feeding {
   sent: boolean;
 }
 
+export interface Withdrawn {
+  id: string;
+  day: number;
+  minute: number;
+}
+
 export interface Measure {
   key: string;
   name: string;
@@ -278,7 +290,7 @@ export interface Today {
   ration: Ration;
   fish: Fish[];
   feedings: Feeding[];
-  withdrawn: { id: string; day: number; minute: number }[];
+  withdrawn: Withdrawn[];
   lastFeeding: { day: number; minute: number; by: string } | null;
   measures: Measure[];
   findings: Finding[];

@@ -38,6 +38,7 @@ export class SignIn extends Element {
     this.trouble = null;
     try {
       await this.desk?.signIn(String(form.get("name")).trim(), String(form.get("password")));
+      if (location.hash === "#/sign-in") location.hash = "#/feed";
     } catch (fault) {
       this.trouble = fault instanceof SignInNeeded || fault instanceof SaidNo ? "wrong" : "offline";
     } finally {

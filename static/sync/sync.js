@@ -29,6 +29,8 @@ export class Sync extends EventTarget {
   status = { unsent: 0, refused: 0, oldestUnsent: null, state: "sent", why: null, lastContact: null };
   /** @type {"offline" | "signIn" | null} */
   #trouble = null;
+  /** @type {string | null} */
+  #lastContact = null;
 
   /** @param {PhoneStore} store */
   constructor(store) {
@@ -92,6 +94,7 @@ export class Sync extends EventTarget {
       if (this.#leads) this.#round();
     } else if (news.type === "status") {
       this.#trouble = news.status.why === "offline" || news.status.why === "signIn" ? news.status.why : null;
+      this.#lastContact = news.status.lastContact;
       this.#show(news.status);
     } else {
       this.dispatchEvent(new CustomEvent(news.type, { detail: news }));
@@ -128,7 +131,7 @@ export class Sync extends EventTarget {
       await this.#exchange.round();
       this.#pace.succeeded();
       this.#trouble = null;
-      this.status = { ...this.status, lastContact: new Date().toISOString() };
+      this.#lastContact = new Date().toISOString();
     } catch (fault) {
       this.#pace.failed();
       this.#trouble = fault instanceof SignInNeeded ? "signIn" : "offline";
@@ -142,7 +145,7 @@ export class Sync extends EventTarget {
       unsent: waiting.length,
       refused: refusals.length,
       oldestUnsent: waiting.map((one) => one.recordedAt).sort()[0] ?? null,
-      lastContact: this.status.lastContact,
+      lastContact: this.#lastContact,
       ...standing(waiting.length, refusals, this.#trouble),
     };
     this.#channel.postMessage({ type: "status", status });
@@ -151,8 +154,9 @@ export class Sync extends EventTarget {
 
   /** @param {SyncStatus} status */
   #show(status) {
+    const before = this.status;
     this.status = status;
-    this.dispatchEvent(new Event("status"));
+    if (JSON.stringify(status) !== JSON.stringify(before)) this.dispatchEvent(new Event("status"));
   }
 }
 

@@ -1,8 +1,8 @@
 /** @import { Phrase } from "../types.js" */
 import { getJson } from "../sync/http.js";
-import { setLanguage, whole } from "./numbers.js";
+import { plain, setLanguage } from "./numbers.js";
 
-export { clock, dayName, figure, grams, kj, percent, range, whole } from "./numbers.js";
+export { clock, dayName, figure, grams, kj, percent, plain, range } from "./numbers.js";
 
 /** @type {Record<string, Phrase>} */
 let phrases = {};
@@ -38,5 +38,5 @@ export function t(key, params = {}) {
 /** @param {unknown} value @returns {string} */
 function spoken(value) {
   if (Array.isArray(value)) return lists.format(value.map(spoken));
-  return typeof value === "number" ? whole(value) : String(value);
+  return typeof value === "number" ? plain(value) : String(value);
 }

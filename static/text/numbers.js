@@ -11,8 +11,8 @@ export function setLanguage(language) {
   lang = language;
 }
 
-/** A plain number with up to three digits that count. @param {number} n */
-export const whole = (n) => digits(n, 3);
+/** A number without unit: counts to the last one, anything else with three digits that count. @param {number} n */
+export const plain = (n) => (Number.isInteger(n) ? new Intl.NumberFormat(lang).format(n) : digits(n, 3));
 
 /** A mass: two digits that count below ten grams, three above, kilograms from a thousand on. @param {number} n in grams */
 export function grams(n) {

@@ -11,9 +11,9 @@ const notes = ["estimate", "energy", "basis", "sources"];
 /** What is needed now and then: the look, the tanks, the cautions, what the figures are, and the way out. */
 export class MorePage extends Element {
   #leaving = false;
-  #known = 0;
   /** @type {Refusal[]} */
   #refusals = [];
+  #refusedSeen = 0;
 
   render() {
     const { desk } = this;
@@ -37,8 +37,6 @@ export class MorePage extends Element {
             <p><a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
           </section>
           ${this.#records(desk)}
-          ${desk.status.refused ? html`<refusal-list .refusals=${this.#refusals}
-            @refusal-list-again=${(/** @type {CustomEvent<string>} */ { detail }) => this.#again(desk, detail)}></refusal-list>` : ""}
         </div>
         <div class="stack">
           <section>
@@ -53,24 +51,6 @@ export class MorePage extends Element {
       </div>`;
   }
 
-  updated() {
-    const refused = this.desk?.status.refused ?? 0;
-    if (refused !== this.#known) this.#reread(refused);
-  }
-
-  /** @param {number} refused */
-  async #reread(refused) {
-    this.#known = refused;
-    this.#refusals = (await this.desk?.refusals()) ?? [];
-    this.requestUpdate();
-  }
-
-  /** @param {Desk} desk @param {string} id */
-  async #again(desk, id) {
-    await desk.tryAgain(id);
-    await this.#reread(desk.status.refused);
-  }
-
   /** @param {Desk} desk */
   #records(desk) {
     const { unsent, refused } = desk.status;
@@ -81,10 +61,19 @@ export class MorePage extends Element {
         <p class="row"><button type="button" class="firm" @click=${() => desk.syncNow()}>${t("more.sendNow")}</button>
           <button type="button" class="firm" @click=${() => this.#save(desk)}>${t("more.saveFile")}</button></p>`
       : html`<p>${icon("sent")} ${t("more.allSent")}</p>`}
+      <refused-list .refusals=${this.#refusals}
+        @refused-list-again=${(/** @type {CustomEvent<string>} */ event) => desk.tryAgain(event.detail)}></refused-list>
       <p>${t("more.signedIn", { name: desk.keeper?.name ?? "" })}</p>
       <button type="button" class="firm" ?disabled=${this.#leaving} @click=${() => this.#leave(desk)}>${t("more.signOut")}</button>
       <p role="status">${unsent ? html`<small>${t("more.signOutUnsent")}</small>` : ""}</p>
     </section>`;
+  }
+
+  async willUpdate() {
+    const { desk } = this;
+    if (!desk || desk.status.refused === this.#refusals.length ) return;
+    this.#refusals = await desk.refusals();
+    this.requestUpdate();
   }
 
   /** @param {string} name */

@@ -24,6 +24,7 @@ export class SyncMark extends Element {
         <summary role="status">${icon(status.state)}<span>${words}</span></summary>
         <p>${t(`sync.${status.state}.means`)}</p>
         ${status.why ? html`<p>${t(`sync.why.${status.why}`)}</p>` : ""}
+        ${status.why === "signIn" ? html`<p><a href="#/sign-in">${t("people.signIn.go")}</a></p>` : ""}
         ${status.refused ? html`<p>${t("sync.refused", { count: status.refused })}</p>` : ""}
       </details>`;
   }
