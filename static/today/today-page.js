@@ -27,7 +27,8 @@ export class TodayPage extends Element {
         ${this.#findings(desk, today, names)}
         <day-chart .days=${today.days} .day=${today.day}></day-chart>
       </div>
-      <why-dialog .sources=${desk.reference.sources}></why-dialog>`;
+      <why-dialog .sources=${desk.reference.sources}
+        .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
 
   /** @param {Today} today */
