@@ -1,0 +1,122 @@
+import { Desk } from "./desk.js";
+import { openEngine } from "./engine/index.js";
+import { FeedPage } from "./feeding/feed-page.js";
+import { FeedingList } from "./feeding/feeding-list.js";
+import { FeedingRow } from "./feeding/feeding-row.js";
+import { FeedingTray } from "./feeding/feeding-tray.js";
+import { FoodTiles } from "./feeding/food-tiles.js";
+import { MeasureSteps } from "./feeding/measure-steps.js";
+import { FishDetail } from "./fish/fish-detail.js";
+import { FishPage } from "./fish/fish-page.js";
+import { FishRow } from "./fish/fish-row.js";
+import { SignIn } from "./people/sign-in.js";
+import { TankList } from "./people/tank-list.js";
+import { PhoneStore } from "./store/phone-store.js";
+import { Sync } from "./sync/sync.js";
+import { loadText, t } from "./text/index.js";
+import { DayChart } from "./today/day-chart.js";
+import { FindingCard } from "./today/finding-card.js";
+import { RationPanel } from "./today/ration-panel.js";
+import { TodayPage } from "./today/today-page.js";
+import { MorePage } from "./ui/more-page.js";
+import { NavBar } from "./ui/nav-bar.js";
+import { PageHead } from "./ui/page-head.js";
+import { RefusedList } from "./ui/refused-list.js";
+import { SyncMark } from "./ui/sync-mark.js";
+import { showTheme } from "./ui/theme.js";
+import { TideLine } from "./ui/tide-line.js";
+import { UndoToast } from "./ui/undo-toast.js";
+import { WhyDialog } from "./ui/why-dialog.js";
+import { watchForUpdates } from "./update.js";
+
+const elements = {
+  "day-chart": DayChart,
+  "feed-page": FeedPage,
+  "feeding-list": FeedingList,
+  "feeding-row": FeedingRow,
+  "feeding-tray": FeedingTray,
+  "finding-card": FindingCard,
+  "fish-detail": FishDetail,
+  "fish-page": FishPage,
+  "fish-row": FishRow,
+  "food-tiles": FoodTiles,
+  "measure-steps": MeasureSteps,
+  "more-page": MorePage,
+  "nav-bar": NavBar,
+  "page-head": PageHead,
+  "ration-panel": RationPanel,
+  "refused-list": RefusedList,
+  "sign-in": SignIn,
+  "sync-mark": SyncMark,
+  "tank-list": TankList,
+  "tide-line": TideLine,
+  "today-page": TodayPage,
+  "undo-toast": UndoToast,
+  "why-dialog": WhyDialog,
+};
+
+/** @type {Record<string, string>} */
+const pages = {
+  feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", "sign-in": "sign-in",
+};
+
+await start().catch(tellNotStarted);
+
+/** Reads the phone, shows what it holds, and only then turns to the network. */
+async function start() {
+  showTheme();
+  await loadText("en");
+  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
+  const store = new PhoneStore();
+  const sync = new Sync(store);
+  const desk = new Desk(store, sync, await openEngine());
+  await desk.start();
+  addEventListener("hashchange", () => show(desk));
+  desk.addEventListener("changed", () => show(desk));
+  show(desk);
+  await sync.start();
+  navigator.storage?.persist?.();
+  // Without a service worker only opening with no network is missing.
+  watchForUpdates((takeOver) => desk.updateWaits(takeOver)).catch((fault) => console.warn("provender: not kept for offline:", fault));
+}
+
+/** @param {unknown} fault @returns {never} */
+function tellNotStarted(fault) {
+  const words = /** @type {HTMLTemplateElement} */ (document.getElementById("not-started"));
+  document.getElementById("main")?.replaceChildren(words.content);
+  throw fault;
+}
+
+/** Puts the page that the address names on screen; who is not signed in, or has no tank open, is asked first. @param {Desk} desk */
+function show(desk) {
+  const named = location.hash.slice(2).split("/")[0];
+  const place = named in pages ? named : "feed";
+  const asksFirst = !desk.keeper ? "sign-in" : desk.tank || place === "sign-in" ? null : "tank-list";
+  mount(asksFirst ?? pages[place], desk);
+  showNav(desk.keeper && desk.tank ? place : null, desk);
+}
+
+/** @param {string} tag @param {Desk} desk */
+function mount(tag, desk) {
+  const main = /** @type {HTMLElement} */ (document.getElementById("main"));
+  if (main.firstElementChild?.localName === tag) return;
+  const moved = main.firstElementChild !== null;
+  main.replaceChildren(Object.assign(document.createElement(tag), { desk }));
+  document.title = `${t(`title.${tag}`)} · ${t("app.name")}`;
+  scrollTo(0, 0);
+  // Whoever hears the page instead of seeing it is taken to its beginning.
+  if (moved) main.focus({ preventScroll: true });
+}
+
+/** @param {string | null} here @param {Desk} desk */
+function showNav(here, desk) {
+  let nav = /** @type {NavBar | null} */ (document.querySelector("nav-bar"));
+  if (!here) return nav?.remove();
+  if (!nav) {
+    nav = /** @type {NavBar} */ (document.createElement("nav-bar"));
+    document.body.append(nav);
+  }
+  nav.here = here;
+  nav.findings = desk.today?.findings.length ?? 0;
+  nav.news = desk.updateReady;
+}

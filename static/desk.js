@@ -1,0 +1,256 @@
+/** @import { Bench, Entry, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { PhoneStore } from "./store/phone-store.js" */
+/** @import { Sync } from "./sync/sync.js" */
+import { OpenTank } from "./open-tank.js";
+import { newId } from "./store/ids.js";
+import { deleteAt, getJson, NoAnswer, postJson, SignInNeeded } from "./sync/http.js";
+
+const REFOLD_EVERY_MILLIS = 5 * 60_000;
+
+/**
+ * The open tank: entries in, how things stand today out.
+ * @fires changed - anything shown may be different now
+ * @fires update-ready - a new version waits for the keeper's word
+ */
+export class Desk extends EventTarget {
+  /** @type {Keeper | null} */
+  keeper = null;
+  /** @type {TankRow[]} */
+  tanks = [];
+  /** @type {ReferenceMaps} */
+  reference;
+  #store;
+  #sync;
+  #bench;
+  /** @type {OpenTank | null} */
+  #open = null;
+  #device = "";
+  #refoldWanted = false;
+  /** @type {(() => void) | null} */
+  #takeOver = null;
+
+  /**
+   * @param {PhoneStore} store
+   * @param {Sync} sync
+   * @param {{ bench: Bench, reference: ReferenceMaps }} engine
+   */
+  constructor(store, sync, { bench, reference }) {
+    super();
+    this.#store = store;
+    this.#sync = sync;
+    this.#bench = bench;
+    this.reference = reference;
+  }
+
+  /** Takes up what the phone holds; needs no network. */
+  async start() {
+    this.#device = await this.#store.device();
+    this.keeper = (await this.#store.setting("keeper")) ?? null;
+    this.tanks = (await this.#store.setting("tanks")) ?? [];
+    this.#listen();
+    const last = await this.#store.setting("openTank");
+    if (this.keeper && this.tanks.some(({ id }) => id === last)) await this.open(last);
+    setInterval(() => this.#refold(), REFOLD_EVERY_MILLIS);
+    document.addEventListener("visibilitychange", () => !document.hidden && this.#refold());
+  }
+
+  get tank() {
+    return this.#open?.tank ?? null;
+  }
+
+  get today() {
+    return this.#open?.today ?? null;
+  }
+
+  get status() {
+    return this.#sync.status;
+  }
+
+  /** Whether this keeper may write in the open tank's journal. */
+  get mayRecord() {
+    return this.tank !== null && this.tank.role !== "guest";
+  }
+
+  /**
+   * @param {string} name
+   * @param {string} password
+   */
+  async signIn(name, password) {
+    const session = await postJson("/api/v1/session", { name, password });
+    const { tanks } = await getJson("/api/v1/tanks");
+    await this.#store.keep("keeper", session.keeper);
+    await this.#store.keep("tanks", tanks);
+    this.keeper = session.keeper;
+    this.tanks = tanks;
+    this.#sync.signedIn();
+    if (this.tank && !tanks.some((/** @type {TankRow} */ { id }) => id === this.tank?.id)) this.#open = null;
+    if (!this.tank && tanks.length === 1) await this.open(tanks[0].id);
+    this.#changed();
+  }
+
+  /** Entries stay on the phone, the unsent ones too: they go out when their keeper signs in again. */
+  async signOut() {
+    await deleteAt("/api/v1/session").catch(passOverIfUnreachable);
+    await this.#store.keep("keeper", undefined);
+    await this.#store.keep("openTank", undefined);
+    this.keeper = null;
+    this.#open = null;
+    this.#changed();
+  }
+
+  /** @param {string} id of a tank in the list */
+  async open(id) {
+    const row = this.tanks.find((tank) => tank.id === id);
+    if (!row) throw new Error(`no tank ${id} among those of ${this.keeper?.name}`);
+    this.#open = new OpenTank(row);
+    await this.#fill(this.#open);
+    await this.#store.follow(id);
+    await this.#store.keep("openTank", id);
+    this.#sync.nudge();
+  }
+
+  /**
+   * Writes an entry on this phone. Resolves when it is safely saved and counted in; sending comes after.
+   * @param {string} kind
+   * @param {Record<string, unknown>} body
+   * @param {{ happenedAt?: string }} [when] local time with offset; now when not given
+   * @returns {Promise<Entry>}
+   */
+  async record(kind, body, { happenedAt } = {}) {
+    const { keeper } = this;
+    const opened = this.#opened();
+    if (!keeper) throw new Error("nobody has signed in on this phone");
+    const entry = await this.#store.record({
+      id: newId(), tank: opened.tank.id, device: this.#device, kind, v: 1, happenedAt: happenedAt ?? opened.nowIso(),
+      zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id, body: structuredClone(body),
+    });
+    opened.take([entry]);
+    this.#refold();
+    // Counting and sending are the network's business: a tap does not wait for them.
+    this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
+    return entry;
+  }
+
+  /** @param {string} id of an entry @param {boolean} withdrawn false brings it back */
+  withdraw(id, withdrawn) {
+    return this.record("withdrawal", { entry: id, withdrawn });
+  }
+
+  /** @param {string} id of an entry @param {Record<string, unknown>} set such as {"body.leftoverGrams": 3} */
+  amend(id, set) {
+    return this.record("amendment", { entry: id, set });
+  }
+
+  /** What the server would not take, with its reasons; nothing of it is lost. */
+  refusals() {
+    return this.#store.refusals();
+  }
+
+  /** @param {string} id of a refused entry */
+  async tryAgain(id) {
+    const entry = await this.#store.tryAgain(id);
+    if (entry) await this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
+    if (entry) await this.#rereadIfOpen(entry.tank);
+  }
+
+  /** Everything that has not reached the server, as a file to save elsewhere. @returns {Promise<Blob>} */
+  async unsentFile() {
+    const [entries, refused] = await Promise.all([this.#store.allUnsent(), this.#store.refusals()]);
+    return new Blob([JSON.stringify({ entries, refused }, null, 2)], { type: "application/json" });
+  }
+
+  /** One calculation of the engine's contract. @param {string} name @param {object} input */
+  calc(name, input) {
+    return this.#bench.calc(name, input);
+  }
+
+  nowIso() {
+    return this.#opened().nowIso();
+  }
+
+  /** A minute of a local day where the tank stands. @param {number} day epoch day @param {number} minute */
+  isoAt(day, minute) {
+    return this.#opened().isoAt(day, minute);
+  }
+
+  /** Tries to send and fetch now. */
+  syncNow() {
+    this.#sync.nudge();
+  }
+
+  /** A new version is on the phone and waits. @param {() => void} takeOver */
+  updateWaits(takeOver) {
+    this.#takeOver = takeOver;
+    this.dispatchEvent(new Event("update-ready"));
+    this.#changed();
+  }
+
+  get updateReady() {
+    return this.#takeOver !== null;
+  }
+
+  /** Changes to the new version; the page loads again. */
+  update() {
+    this.#takeOver?.();
+  }
+
+  #opened() {
+    if (!this.#open) throw new Error("no tank is open");
+    return this.#open;
+  }
+
+  #listen() {
+    this.#sync.addEventListener("status", () => this.#changed());
+    this.#sync.addEventListener("entries", (event) => {
+      const { tank, entries } = /** @type {CustomEvent} */ (event).detail;
+      if (tank !== this.tank?.id) return;
+      this.#open?.take(entries);
+      this.#refoldSoon();
+    });
+    this.#sync.addEventListener("reread", (event) => this.#rereadIfOpen(/** @type {CustomEvent} */ (event).detail.tank));
+    this.#sync.addEventListener("tanks", (event) => this.#tanksCame(/** @type {CustomEvent} */ (event).detail.tanks));
+  }
+
+  /** @param {TankRow[]} tanks */
+  #tanksCame(tanks) {
+    this.tanks = tanks;
+    const row = tanks.find(({ id }) => id === this.tank?.id);
+    if (row) this.#open?.rename(row);
+    this.#changed();
+  }
+
+  /** @param {string} tank */
+  async #rereadIfOpen(tank) {
+    if (this.#open && tank === this.tank?.id) await this.#fill(this.#open);
+  }
+
+  /** @param {OpenTank} opened */
+  async #fill(opened) {
+    await opened.fill(this.#bench.tank(), this.#store.entriesOf(opened.tank.id));
+    this.#changed();
+  }
+
+  // Pages arrive in bursts; one fold after the burst is enough.
+  #refoldSoon() {
+    if (this.#refoldWanted) return;
+    this.#refoldWanted = true;
+    setTimeout(() => {
+      this.#refoldWanted = false;
+      this.#refold();
+    }, 50);
+  }
+
+  #refold() {
+    this.#open?.fold();
+    this.#changed();
+  }
+
+  #changed() {
+    this.dispatchEvent(new Event("changed"));
+  }
+}
+
+/** Without the server the phone forgets its keeper all the same; the next signing in ends the old session. @param {unknown} fault */
+function passOverIfUnreachable(fault) {
+  if (!(fault instanceof NoAnswer || fault instanceof SignInNeeded)) throw fault;
+}

@@ -1,0 +1,206 @@
+import { html } from "lit";
+import { Element } from "../ui/element.js";
+import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementName } from "../ui/names.js";
+import { clock, grams, kj, range, t } from "../text/index.js";
+import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
+/** @import { Desk, Food, Row, Today } from "../types.js" */
+/** @import { TrayExtras, TrayItem } from "./measures.js" */
+
+const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
+const nothingMore = () => ({ leftoverGrams: null, refusedBy: [] });
+
+/** The page at the tank: tap what goes in, record it, see the ration move. */
+export class FeedPage extends Element {
+  /** @type {TrayItem[]} */
+  #items = [];
+  #open = 0;
+  /** @type {TrayExtras} */
+  #extras = nothingMore();
+  #busy = false;
+
+  render() {
+    const { desk } = this;
+    const today = desk?.today;
+    if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
+    return html`
+      <page-head .tank=${today.tank.name} .heading=${t("nav.feed")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
+      <div class="columns">
+        <div class="stack">
+          ${this.#ration(today)}
+          ${desk.mayRecord ? this.#tiles(desk, today) : html`<p>${t("page.guest")}</p>`}
+        </div>
+        ${desk.mayRecord ? this.#tray(desk, today) : ""}
+        <feeding-list .feedings=${today.feedings} .withdrawn=${today.withdrawn} .day=${today.day} .minute=${today.minute}
+          .mayChange=${desk.mayRecord} .names=${namesFrom(desk)}
+          @feeding-row-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}
+          @feeding-row-retime=${this.#retime} @feeding-list-restore=${this.#restore}></feeding-list>
+      </div>
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}></undo-toast>`;
+  }
+
+  /** @param {Today} today */
+  #ration({ ration, lastFeeding, day }) {
+    return html`<section class="ration" aria-label=${t("ration.label")}>
+      <p class="row apart"><span><strong>${kj(ration.givenKj.value)}</strong> ${t("ration.given")}</span>
+        <span>${ration.remainingKj.value > 0
+          ? html`<strong>${kj(ration.remainingKj.value)}</strong> ${t("ration.stillDue")}` : t("ration.met")}</span></p>
+      <tide-line .due=${ration.dueKj} .given=${ration.givenKj} .hand=${ration.givenHandKj} .feeder=${ration.givenFeederKj}></tide-line>
+      ${ration.remainingKj.value > 0 && ration.foods.length ? html`<p><small>${t("ration.about", {
+        foods: t("ration.or", { first: this.#asFood(ration.foods[0]), rest: ration.foods[1] ? this.#asFood(ration.foods[1]) : "" }) })}</small></p>` : ""}
+      ${lastFeeding && lastFeeding.day === day && this.desk ? html`<p><small>${t("ration.last", {
+        at: clock(lastFeeding.minute), by: keeperName(this.desk, lastFeeding.by) })}</small></p>` : ""}
+    </section>`;
+  }
+
+  /** @param {Today["ration"]["foods"][number]} row */
+  #asFood({ food, grams: mass }) {
+    const row = this.desk?.reference.foods.get(food);
+    return `${range(mass.low, mass.high, grams)} ${row ? shortFoodName(row) : food}`;
+  }
+
+  /** @param {Desk} desk @param {Today} today */
+  #tiles(desk, today) {
+    const { foods } = desk.reference;
+    const usual = foodsForNow(today).map((key) => foods.get(key)).filter((food) => food !== undefined);
+    const amounts = new Map(usual.map((food) => {
+      const { count, measure } = usualItem(food, today);
+      return [food.key, countOf(count, measure.name)];
+    }));
+    return html`<food-tiles .usual=${usual} .all=${[...foods.values()]} .amounts=${amounts}
+      .chosen=${new Set(this.#items.map(({ food }) => food))}
+      @food-tiles-pick=${(/** @type {CustomEvent<Food>} */ event) => this.#pick(event.detail, today)}></food-tiles>`;
+  }
+
+  /** @param {Desk} desk @param {Today} today */
+  #tray(desk, today) {
+    const item = this.#items[this.#open];
+    const food = item && desk.reference.foods.get(item.food);
+    const raw = this.#items.some((one) => rawFoods.includes(desk.reference.foods.get(one.food)?.category ?? ""));
+    return html`<feeding-tray class="beside" .items=${this.#items} .open=${this.#open} .extras=${this.#extras} .busy=${this.#busy}
+      .measures=${food ? measuresOf(food, today) : []}
+      .supplements=${[...desk.reference.supplements.values()].filter(isSoaked)
+        .map(({ key }) => ({ key, name: supplementName(desk, key) }))}
+      .foodNames=${new Map(this.#items.map((one) => [one.food, foodName(desk, one.food)]))}
+      .fish=${today.fish.map((fish) => ({ key: fish.id, name: fishName(fish) }))}
+      .cautions=${raw ? [t("caution.raw")] : []}
+      @measure-steps-change=${this.#change} @feeding-tray-open=${this.#openItem} @feeding-tray-drop=${this.#drop}
+      @feeding-tray-extras=${this.#extra} @feeding-tray-record=${() => this.#record(desk)}></feeding-tray>`;
+  }
+
+  /** @param {Food} food @param {Today} today */
+  #pick(food, today) {
+    const place = this.#items.findIndex((item) => item.food === food.key);
+    if (place < 0) this.#items = [...this.#items, usualItem(food, today)];
+    this.#open = place < 0 ? this.#items.length - 1 : place;
+    this.requestUpdate();
+  }
+
+  /** @param {CustomEvent<TrayItem>} event */
+  #change({ detail }) {
+    this.#items = this.#items.map((item, place) => (place === this.#open ? detail : item));
+    this.requestUpdate();
+  }
+
+  /** @param {CustomEvent<number>} event */
+  #openItem({ detail }) {
+    this.#open = detail;
+    this.requestUpdate();
+  }
+
+  /** @param {CustomEvent<number>} event */
+  #drop({ detail }) {
+    this.#items = this.#items.filter((_, place) => place !== detail);
+    this.#open = Math.max(0, Math.min(this.#open, this.#items.length - 1));
+    this.requestUpdate();
+  }
+
+  /** @param {CustomEvent<TrayExtras>} event */
+  #extra({ detail }) {
+    this.#extras = detail;
+    this.requestUpdate();
+  }
+
+  /** @param {Desk} desk */
+  async #record(desk) {
+    if (this.#busy || !this.#items.length) return;
+    this.#busy = true;
+    this.requestUpdate();
+    await this.#tried(async () => {
+      const entry = await desk.record("feeding", bodyOf(this.#items, this.#extras));
+      this.#items = [];
+      this.#open = 0;
+      this.#extras = nothingMore();
+      this.#tell(t("toast.saved"), entry.id);
+    });
+    this.#busy = false;
+    this.requestUpdate();
+  }
+
+  /** @param {string} id */
+  #undo(id) {
+    return this.#tried(async () => {
+      await this.desk?.withdraw(id, true);
+      this.#tell(t("toast.undone"));
+    });
+  }
+
+  /** @param {CustomEvent<string>} event */
+  #restore({ detail }) {
+    return this.#tried(async () => {
+      await this.desk?.withdraw(detail, false);
+      this.#tell(t("toast.restored"));
+    });
+  }
+
+  /** @param {CustomEvent<{ id: string, day: number, minute: number }>} event */
+  #retime({ detail: { id, day, minute } }) {
+    return this.#tried(async () => {
+      await this.desk?.amend(id, { happenedAt: this.desk.isoAt(day, minute) });
+      this.#tell(t("toast.retimed", { at: clock(minute) }));
+    });
+  }
+
+  /** What could not be saved is said at once and stays on the screen. @param {() => Promise<void>} deed */
+  async #tried(deed) {
+    try {
+      await deed();
+    } catch (problem) {
+      this.#tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
+    }
+  }
+
+  /** @param {string} words @param {string} [id] */
+  #tell(words, id) {
+    /** @type {any} */ (this.querySelector("undo-toast")).tell(words, id);
+  }
+}
+
+/**
+ * @param {TrayItem[]} items
+ * @param {TrayExtras} extras
+ */
+function bodyOf(items, { leftoverGrams, refusedBy }) {
+  return {
+    items: items.map(({ food, grams: mass, measure, count, supplements, fish }) => ({
+      food, grams: mass,
+      ...(measure.name === "g" ? {} : { measure: measure.name, count }),
+      ...(supplements.length ? { supplements } : {}),
+      ...(fish ? { fish } : {}),
+    })),
+    ...(leftoverGrams === null ? {} : { leftoverGrams }),
+    ...(refusedBy.length ? { refusedBy } : {}),
+  };
+}
+
+/** Some supplements of the table are whole foods, offered every few days; those have tiles. @param {Row} supplement */
+const isSoaked = ({ dose_unit: unit }) => unit !== undefined && unit !== "days";
+
+/** @param {Desk} desk */
+function namesFrom(desk) {
+  return {
+    food: (/** @type {string} */ key) => foodName(desk, key),
+    fish: (/** @type {string} */ key) => fishNamed(desk, key),
+    supplement: (/** @type {string} */ key) => supplementName(desk, key),
+    keeper: (/** @type {string} */ id) => keeperName(desk, id),
+  };
+}

@@ -1,0 +1,58 @@
+import { html } from "lit";
+import { repeat } from "lit-html/directives/repeat.js";
+import { Element } from "../ui/element.js";
+import { clock, dayName, t } from "../text/index.js";
+/** @import { Feeding, Today } from "../types.js" */
+
+/**
+ * What the tank was given, newest first: today open, the days before folded away, and what was undone.
+ * @fires feeding-list-restore - the id of a feeding to bring back
+ */
+export class FeedingList extends Element {
+  static properties = {
+    feedings: { attribute: false },
+    withdrawn: { attribute: false },
+    names: { attribute: false },
+    day: { type: Number },
+    minute: { type: Number },
+    mayChange: { type: Boolean },
+  };
+
+  constructor() {
+    super();
+    /** @type {Feeding[]} */
+    this.feedings = [];
+    /** @type {Today["withdrawn"]} */
+    this.withdrawn = [];
+    /** @type {any} */
+    this.names = null;
+    this.day = 0;
+    this.minute = 0;
+    this.mayChange = false;
+  }
+
+  render() {
+    const today = this.feedings.filter(({ day }) => day === this.day);
+    const before = this.feedings.filter(({ day }) => day < this.day);
+    const undone = this.withdrawn.filter(({ day }) => day === this.day);
+    return html`
+      <h2>${t("list.today")}</h2>
+      ${today.length ? this.#rows(today) : html`<p>${t("list.none")}</p>`}
+      ${undone.map((one) => html`<p class="undone">
+        <span>${t("list.undone", { at: clock(one.minute) })}</span>
+        ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.say("feeding-list-restore", one.id)}>
+          ${t("list.restore")}</button>` : ""}</p>`)}
+      ${before.length ? html`<details><summary>${t("list.before")}</summary>
+        ${[...new Set(before.map(({ day }) => day))].map((day) => html`
+          <h3>${dayName(day, this.day)}</h3>
+          ${this.#rows(before.filter((feeding) => feeding.day === day))}`)}
+      </details>` : ""}`;
+  }
+
+  /** @param {Feeding[]} feedings */
+  #rows(feedings) {
+    return html`<ul>${repeat(feedings, ({ id }) => id, (feeding) => html`<li>
+      <feeding-row .feeding=${feeding} .names=${this.names} .by=${this.names.keeper(feeding.by)}
+        .mayChange=${this.mayChange} .latest=${feeding.day === this.day ? this.minute : 1439}></feeding-row></li>`)}</ul>`;
+  }
+}

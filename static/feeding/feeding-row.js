@@ -1,0 +1,105 @@
+import { html } from "lit";
+import { Element } from "../ui/element.js";
+import { icon } from "../ui/icons.js";
+import { clock, grams, t } from "../text/index.js";
+import { countOf } from "./measures.js";
+/** @import { Feeding } from "../types.js" */
+
+const minutesInDay = 1440;
+
+/**
+ * One feeding as it was recorded, with the ways to put it right.
+ * @fires feeding-row-undo - the feeding's id
+ * @fires feeding-row-retime - the feeding's id and its corrected minute of the day
+ */
+export class FeedingRow extends Element {
+  static properties = {
+    feeding: { attribute: false },
+    by: {},
+    names: { attribute: false },
+    mayChange: { type: Boolean },
+    latest: { type: Number },
+  };
+
+  /** @type {number | null} the minute being set, or null when no one is setting it */
+  #minute = null;
+
+  constructor() {
+    super();
+    /** @type {Feeding | null} */
+    this.feeding = null;
+    this.by = "";
+    /** @type {{ food: (key: string) => string, fish: (key: string) => string, supplement: (key: string) => string } | null} */
+    this.names = null;
+    this.mayChange = false;
+    this.latest = minutesInDay - 1;
+  }
+
+  render() {
+    const { feeding, names } = this;
+    if (!feeding || !names) return "";
+    return html`
+      <time>${clock(feeding.minute)}</time>
+      <div class="what">
+        ${feeding.items.map((item) => html`<p>
+          ${item.count && item.measure ? countOf(item.count, item.measure) : grams(item.grams)}
+          <strong>${names.food(item.food)}</strong>
+          ${item.supplements?.length ? html`<small>${t("row.soaked", { supplements: item.supplements.map(names.supplement) })}</small>` : ""}
+          ${item.fish ? html`<small>${t("row.byHand", { fish: names.fish(item.fish) })}</small>` : ""}
+        </p>`)}
+        <p class="note"><small>
+          ${grams(feeding.grams)} · ${feeding.source === "feeder" ? t("row.feeder") : this.by}
+          ${feeding.corrected ? html` · ${t("row.corrected")}` : ""}
+          ${feeding.leftoverGrams ? html` · ${t("row.leftover", { mass: grams(feeding.leftoverGrams) })}` : ""}
+          ${feeding.refusedBy?.length ? html` · ${t("row.refused", { fish: feeding.refusedBy.map(names.fish) })}` : ""}
+        </small></p>
+      </div>
+      <span class="whereabouts">${icon(feeding.sent ? "sent" : "onPhone")}<small>${t(feeding.sent ? "row.sent" : "row.onPhone")}</small></span>
+      ${this.mayChange ? this.#deeds(feeding) : ""}`;
+  }
+
+  /** @param {Feeding} feeding */
+  #deeds(feeding) {
+    if (this.#minute !== null) return this.#timing(feeding);
+    const at = clock(feeding.minute);
+    return html`<div class="deeds">
+      <button type="button" class="quiet" aria-label=${t("row.undoOf", { at })}
+        @click=${() => this.say("feeding-row-undo", feeding.id)}>${t("undo")}</button>
+      <button type="button" class="quiet" aria-label=${t("row.retimeOf", { at })}
+        @click=${() => this.#set(feeding.minute)}>${t("row.retime")}</button>
+    </div>`;
+  }
+
+  /** @param {Feeding} feeding */
+  #timing(feeding) {
+    const minute = /** @type {number} */ (this.#minute);
+    const text = `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
+    return html`<div class="deeds timing">
+      <button type="button" class="chip" @click=${() => this.#set(minute - 5)} aria-label=${t("row.earlier")}>−5</button>
+      <label><span class="unseen">${t("row.time")}</span>
+        <input type="time" .value=${text} @change=${this.#typed}></label>
+      <button type="button" class="chip" @click=${() => this.#set(minute + 5)} aria-label=${t("row.later")}>+5</button>
+      <button type="button" class="firm" @click=${() => this.#keep(feeding)}>${t("row.keepTime")}</button>
+      <button type="button" class="quiet" @click=${() => this.#set(null)}>${t("cancel")}</button>
+    </div>`;
+  }
+
+  /** @param {number | null} minute */
+  #set(minute) {
+    this.#minute = minute === null ? null : Math.min(this.latest, Math.max(0, minute));
+    this.requestUpdate();
+  }
+
+  /** @param {Event} event */
+  #typed(event) {
+    const [hours, minutes] = /** @type {HTMLInputElement} */ (event.target).value.split(":").map(Number);
+    if (Number.isFinite(hours) && Number.isFinite(minutes)) this.#set(hours * 60 + minutes);
+  }
+
+  /** @param {Feeding} feeding */
+  #keep(feeding) {
+    const minute = this.#minute;
+    this.#set(null);
+    if (minute !== null && minute !== feeding.minute) this.say("feeding-row-retime", { id: feeding.id, day: feeding.day, minute });
+  }
+}

@@ -1,0 +1,76 @@
+import { has, t } from "../text/index.js";
+/** @import { Food, Today } from "../types.js" */
+
+/** @typedef {{ name: string, grams: number, basis: "weighed" | "assumed", size?: string }} MeasureChoice one of what people measure with */
+/** @typedef {{ food: string, measure: MeasureChoice, count: number, grams: number, supplements: string[], fish: string | null }} TrayItem */
+/** @typedef {{ leftoverGrams: number | null, refusedBy: string[] }} TrayExtras */
+/** @typedef {{ key: string, name: string }} NamedKey */
+
+const minutesInDay = 1440;
+const closeness = 100;
+
+/**
+ * The measures of a food: the tank's own first, weighed before assumed, then the usual household one.
+ * @param {Food} food
+ * @param {Today} today
+ * @returns {MeasureChoice[]}
+ */
+export function measuresOf(food, today) {
+  const own = today.measures.filter((measure) => measure.food === food.key)
+    .map(({ name, grams, basis }) => ({ name, grams, basis }))
+    .sort((a, b) => b.basis.localeCompare(a.basis));
+  const household = food.household_measure && food.measure_g ? [householdOf(food)] : [];
+  const known = [...own, ...household.filter(({ name }) => !own.some((measure) => measure.name === name))];
+  return /** @type {MeasureChoice[]} */ (known.length ? known : [{ name: "g", grams: 1, basis: "weighed" }]);
+}
+
+/** The usual measure from the table, "1 sheet, about so big": its name, and its size as a note. @param {Food} food */
+function householdOf({ household_measure: text, measure_g: grams }) {
+  const [name, ...size] = text.replace(/^1 /, "").split(", ");
+  return { name, grams, basis: "assumed", size: size.join(", ") };
+}
+
+/**
+ * A food as it would go in with one tap: as much as last time, else one measure.
+ * @param {Food} food
+ * @param {Today} today
+ * @returns {TrayItem}
+ */
+export function usualItem(food, today) {
+  const measures = measuresOf(food, today);
+  const last = today.feedings.flatMap((feeding) => feeding.items)
+    .find((item) => item.food === food.key && item.count && measures.some(({ name }) => name === item.measure));
+  const measure = measures.find(({ name }) => name === last?.measure) ?? measures[0];
+  const count = last?.count ?? (measure.name === "g" ? 5 : 1);
+  return { food: food.key, measure, count, grams: count * measure.grams, supplements: [], fish: null };
+}
+
+/**
+ * Food keys with those first that the tank gets at this time of day; the usual foods keep their order behind.
+ * @param {Today} today
+ */
+export function foodsForNow(today) {
+  const weight = new Map(today.tank.usualFoods.map((key, place) => [key, 0.3 - 0.01 * place]));
+  for (const { day, minute, items } of today.feedings) {
+    const apart = Math.abs(minute - today.minute);
+    const away = day === today.day ? minutesInDay : Math.min(apart, minutesInDay - apart);
+    for (const { food } of items) weight.set(food, (weight.get(food) ?? 0) + Math.exp(-((away / closeness) ** 2)));
+  }
+  return [...weight].sort((a, b) => b[1] - a[1]).map(([key]) => key);
+}
+
+/**
+ * "2 cubes": the count before the measure, in halves and quarters as people say them.
+ * @param {number} count
+ * @param {string} name
+ */
+export function countOf(count, name) {
+  return name === "g" ? t("measure.grams", { n: count }) : t("measure.count", { count, n: spokenCount(count), name });
+}
+
+/** @param {number} count */
+export function spokenCount(count) {
+  const key = `count.${count % 1}`;
+  if (!has(key)) return String(count);
+  return count < 1 ? t(key) : `${Math.floor(count)}${t(key)}`;
+}

@@ -1,0 +1,130 @@
+import { html } from "lit";
+import { repeat } from "lit-html/directives/repeat.js";
+import { Element } from "../ui/element.js";
+import { fishName, fishNamed, foodName } from "../ui/names.js";
+import { clock, has, t } from "../text/index.js";
+/** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
+
+const filterFrom = 10;
+
+/** The roster: who is here, how each one fares, and one fish in full beside it. The address names the open fish. */
+export class FishPage extends Element {
+  #wanted = "";
+  #moved = () => {
+    this.requestUpdate();
+    this.updateComplete.then(() => this.#chosen() && this.#heading()?.focus());
+  };
+
+  #heading() {
+    return /** @type {HTMLElement | null} */ (this.querySelector("fish-detail h2"));
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    addEventListener("hashchange", this.#moved);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    removeEventListener("hashchange", this.#moved);
+  }
+
+  render() {
+    const { desk } = this;
+    const today = desk?.today;
+    if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
+    const chosen = today.fish.find(({ id }) => id === this.#chosen());
+    return html`
+      <page-head .tank=${today.tank.name} .heading=${t("nav.fish")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
+      <div class="columns ${chosen ? "chosen" : ""}">
+        ${this.#roster(today, chosen)}
+        <fish-detail .fish=${chosen ?? null} .guild=${chosen ? guildName(desk, chosen) : ""}
+          .warning=${chosen?.warning ? warningOf(desk, chosen) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
+          .findings=${chosen ? findingsOf(today, chosen) : []}
+          .foods=${today.tank.usualFoods.map((key) => ({ key, name: foodName(desk, key), category: "" }))}
+          @fish-detail-close=${() => (location.hash = "#/fish")}
+          @fish-detail-saw=${(/** @type {CustomEvent} */ { detail }) => chosen && this.#saw(desk, chosen, detail)}
+          @fish-detail-why=${(/** @type {CustomEvent} */ { detail }) => this.#why(detail.heading, detail.steps)}></fish-detail>
+      </div>
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
+      <why-dialog .sources=${desk.reference.sources}
+        .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
+  }
+
+  /** @param {Today} today @param {Fish | undefined} chosen */
+  #roster(today, chosen) {
+    const desk = /** @type {Desk} */ (this.desk);
+    const wanted = this.#wanted.toLowerCase();
+    const roster = today.fish
+      .filter((fish) => `${fish.name} ${fish.commonName} ${fish.species} ${guildName(desk, fish)}`.toLowerCase().includes(wanted))
+      .map((fish) => ({ fish, findings: findingsOf(today, fish) }))
+      .sort((a, b) => rank(today, a.findings) - rank(today, b.findings) || fishName(a.fish).localeCompare(fishName(b.fish)));
+    return html`<section class="roster" aria-label=${t("fish.roster")}>
+      ${today.fish.length < filterFrom ? "" : html`<label><span class="unseen">${t("fish.filter")}</span>
+        <input type="search" placeholder=${t("fish.filter")} .value=${this.#wanted} @input=${this.#filter}></label>`}
+      ${roster.length ? "" : html`<p>${t(today.fish.length ? "fish.noneFound" : "fish.none")}</p>`}
+      <ul>${repeat(roster, ({ fish }) => fish.id, ({ fish, findings }) => html`<li>
+        <fish-row .fish=${fish} .findings=${findings} .guild=${guildName(desk, fish)} .chosen=${fish === chosen}
+          @fish-row-open=${(/** @type {CustomEvent<string>} */ { detail }) => (location.hash = `#/fish/${encodeURIComponent(detail)}`)}></fish-row></li>`)}</ul>
+    </section>`;
+  }
+
+  #chosen() {
+    return decodeURIComponent(location.hash.split("/")[2] ?? "");
+  }
+
+  /** @param {InputEvent} event */
+  #filter(event) {
+    this.#wanted = /** @type {HTMLInputElement} */ (event.target).value;
+    this.requestUpdate();
+  }
+
+  /** @param {Desk} desk @param {Fish} fish @param {{ saw: "ate" | "refused", food?: string }} detail */
+  async #saw(desk, fish, { saw, food }) {
+    await this.#tried(async () => {
+      const entry = await desk.record("observation", { fish: fish.id, saw, ...(food ? { food } : {}) });
+      this.#tell(t(`toast.${saw}`, { fish: fishName(fish) }), entry.id);
+    });
+  }
+
+  /** @param {Desk} desk @param {string} id */
+  async #undo(desk, id) {
+    await this.#tried(async () => {
+      await desk.withdraw(id, true);
+      this.#tell(t("toast.undone"));
+    });
+  }
+
+  /** @param {() => Promise<void>} deed */
+  async #tried(deed) {
+    try {
+      await deed();
+    } catch (problem) {
+      this.#tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
+    }
+  }
+
+  /** @param {string} words @param {string} [id] */
+  #tell(words, id) {
+    /** @type {any} */ (this.querySelector("undo-toast")).tell(words, id);
+  }
+
+  /** @param {string} heading @param {Step[]} steps */
+  #why(heading, steps) {
+    /** @type {any} */ (this.querySelector("why-dialog")).open(heading, steps);
+  }
+}
+
+/** @param {Today} today @param {Fish} fish */
+const findingsOf = ({ findings }, { id }) => findings.filter(({ fish }) => fish.includes(id));
+
+/** @param {Today} today @param {Finding[]} own */
+const rank = ({ findings }, own) => (own.length ? findings.indexOf(own[0]) : findings.length);
+
+/** @param {Desk} desk @param {Fish} fish */
+const guildName = (desk, { guild }) =>
+  (has(`guild.${guild}`) ? t(`guild.${guild}`) : desk.reference.guilds.get(guild)?.label ?? guild);
+
+/** @param {Desk} desk @param {Fish} fish */
+const warningOf = (desk, { guild, warning }) =>
+  (warning && has(warning) ? t(warning) : desk.reference.guilds.get(guild)?.warning ?? warning ?? "");

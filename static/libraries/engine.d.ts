@@ -1,0 +1,4 @@
+/** The exports of the engine, which the build makes from Java. */
+import type { Bench, ReferenceTables } from "../types.js";
+
+export function open(reference: ReferenceTables): Bench;

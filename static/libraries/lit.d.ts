@@ -1,0 +1,19 @@
+/** What we use of lit; the library's own types are not part of the build. */
+export const nothing: unique symbol;
+export function html(strings: TemplateStringsArray, ...values: unknown[]): unknown;
+export function svg(strings: TemplateStringsArray, ...values: unknown[]): unknown;
+export class LitElement extends HTMLElement {
+  static properties: Record<string, object>;
+  readonly hasUpdated: boolean;
+  readonly updateComplete: Promise<boolean>;
+  requestUpdate(name?: PropertyKey, old?: unknown): void;
+  createRenderRoot(): Element | ShadowRoot;
+  connectedCallback(): void;
+  disconnectedCallback(): void;
+  render(): unknown;
+  willUpdate(changed: Map<PropertyKey, unknown>): void;
+  firstUpdated(changed: Map<PropertyKey, unknown>): void;
+  updated(changed: Map<PropertyKey, unknown>): void;
+}
+export function repeat<T>(items: Iterable<T>, key: (item: T) => unknown, draw: (item: T, index: number) => unknown): unknown;
+export function live(value: unknown): unknown;

@@ -1,0 +1,109 @@
+/** @import { Database, Reached } from "../types.js" */
+import { openDB } from "idb";
+
+const NAME = "provender";
+const VERSION = 1;
+
+/** The phone's database, opened on demand and opened again when the system has closed it. */
+export class Phone {
+  /** @type {Promise<Database> | null} */
+  #opening = null;
+  #name;
+
+  /** @param {string} [name] */
+  constructor(name = NAME) {
+    this.#name = name;
+  }
+
+  /**
+   * Does one piece of work with an open database. Systems close handles of sleeping pages without a word; at the first
+   * sign of it the work is done once more with a fresh handle, so work must bear being done twice.
+   * @template T
+   * @param {(database: Database) => Promise<T>} work
+   * @returns {Promise<T>}
+   */
+  async with(work) {
+    try {
+      return await work(await this.#open());
+    } catch (fault) {
+      if (!isLostHandle(fault)) throw fault;
+      this.#opening = null;
+      return work(await this.#open());
+    }
+  }
+
+  /**
+   * Writes in one transaction and resolves only when it is safely on disk.
+   * @template T
+   * @param {string[]} stores
+   * @param {(reach: Reached) => Promise<T>} change
+   * @returns {Promise<T>}
+   */
+  write(stores, change) {
+    return this.with(async (database) => {
+      const transaction = database.transaction(stores, "readwrite", { durability: "strict" });
+      const done = transaction.done;
+      // The change's own fault is told first; without this line the abort that follows would count as unhandled.
+      done.catch(() => {});
+      try {
+        const result = await change((name) => transaction.objectStore(name));
+        await done;
+        return result;
+      } catch (fault) {
+        abort(transaction);
+        throw fault;
+      }
+    });
+  }
+
+  async close() {
+    const opening = this.#opening;
+    this.#opening = null;
+    (await opening)?.close();
+  }
+
+  #open() {
+    this.#opening ??= openDB(this.#name, VERSION, {
+      upgrade,
+      // A newer page in another tab waits for us; holding on would lock it out.
+      blocking: () => this.close(),
+      terminated: () => {
+        this.#opening = null;
+      },
+    }).catch((/** @type {unknown} */ fault) => {
+      this.#opening = null;
+      throw fault;
+    });
+    return this.#opening;
+  }
+}
+
+/**
+ * Steps are only ever added: what a phone has kept stays readable for every later version.
+ * @param {Database} database
+ * @param {number} oldVersion
+ */
+function upgrade(database, oldVersion) {
+  if (oldVersion < 1) {
+    const entries = database.createObjectStore("entries", { keyPath: "id" });
+    entries.createIndex("byTank", ["tank", "happenedAt"]);
+    database.createObjectStore("outbox", { keyPath: ["tank", "deviceSeq"] });
+    database.createObjectStore("cursors", { keyPath: "tank" });
+    database.createObjectStore("refused", { keyPath: "id" });
+    database.createObjectStore("settings");
+  }
+}
+
+/** @param {{ abort(): void }} transaction */
+function abort(transaction) {
+  try {
+    transaction.abort();
+  } catch {
+    // It has ended already.
+  }
+}
+
+/** @param {unknown} fault */
+function isLostHandle(fault) {
+  return fault instanceof DOMException && ["InvalidStateError", "UnknownError", "AbortError"].includes(fault.name);
+}

@@ -1,0 +1,109 @@
+/** @import { Answer, Entry, Page, PushAnswers, TankRow } from "../types.js" */
+/** @import { PhoneStore } from "../store/phone-store.js" */
+import { batchOf, MOST_ENTRIES } from "./batch.js";
+import { getJson, NoAnswer, postJson, SaidNo } from "./http.js";
+
+/** Answers that judge what was sent; any other no is about who asks, or about the server. */
+const VERDICTS = [400, 413, 422];
+
+/**
+ * One round with the server: send what waits, tank by tank, then fetch what others wrote.
+ * Whatever goes wrong half-way, doing it again is right: entries are known by their id.
+ */
+export class Exchange {
+  #store;
+  #tell;
+
+  /**
+   * @param {PhoneStore} store
+   * @param {{ entries(tank: string, entries: Entry[]): void, reread(tank: string): void, tanks(tanks: TankRow[]): void }} tell
+   */
+  constructor(store, tell) {
+    this.#store = store;
+    this.#tell = tell;
+  }
+
+  async round() {
+    /** @type {{ tanks: TankRow[] }} */
+    const { tanks } = await getJson("/api/v1/tanks");
+    await this.#store.keep("tanks", tanks);
+    this.#tell.tanks(tanks);
+    const faults = [];
+    for (const tank of tanks) {
+      try {
+        await this.#visit(tank);
+      } catch (fault) {
+        if (fault instanceof NoAnswer) throw fault;
+        // What stands in the way of one tank must not hold up the others.
+        faults.push(fault);
+      }
+    }
+    if (faults.length > 0) throw faults[0];
+  }
+
+  /** @param {TankRow} tank */
+  async #visit(tank) {
+    await this.#restartWhenSetBack(tank.id, tank.epoch);
+    const sent = await this.#push(tank.id);
+    const cursor = await this.#store.cursor(tank.id);
+    if (cursor && (sent > 0 || tank.head > cursor.after || cursor.epoch === null)) await this.#pull(tank.id);
+  }
+
+  /**
+   * @param {string} tank
+   * @param {string | number} epoch
+   * @returns {Promise<boolean>}
+   */
+  async #restartWhenSetBack(tank, epoch) {
+    const cursor = await this.#store.cursor(tank);
+    if (!cursor || cursor.epoch === null || cursor.epoch === epoch) return false;
+    await this.#store.restart(tank, await this.#store.device(), epoch);
+    this.#tell.reread(tank);
+    return true;
+  }
+
+  /** @param {string} tank @returns {Promise<number>} how many were answered */
+  async #push(tank) {
+    for (let sent = 0; ; ) {
+      const batch = batchOf(await this.#store.unsent(tank, MOST_ENTRIES));
+      if (batch.length === 0) return sent;
+      const answers = await this.#sent(tank, batch);
+      const { placed, refused } = await this.#store.answered(batch, answers);
+      // An answer that names none of what was sent would make this a loop without end.
+      if (placed.length + refused.length === 0) return sent;
+      sent += placed.length;
+      if (placed.length > 0) this.#tell.entries(tank, placed);
+      if (refused.length > 0) this.#tell.reread(tank);
+    }
+  }
+
+  /**
+   * @param {string} tank
+   * @param {Entry[]} batch
+   * @returns {Promise<Answer[]>}
+   */
+  async #sent(tank, batch) {
+    try {
+      const said = /** @type {PushAnswers} */ (await postJson(`/api/v1/tanks/${tank}/entries`, { entries: batch }));
+      return said.answers;
+    } catch (fault) {
+      if (!(fault instanceof SaidNo && VERDICTS.includes(fault.problem.status))) throw fault;
+      // A whole batch refused tells nothing about each: they go one by one, so that the poisoned one stands alone.
+      if (batch.length > 1) return this.#sent(tank, batch.slice(0, 1));
+      return [{ id: batch[0].id, outcome: "refused", problem: fault.problem }];
+    }
+  }
+
+  /** @param {string} tank */
+  async #pull(tank) {
+    for (let more = true; more; ) {
+      const after = (await this.#store.cursor(tank))?.after ?? 0;
+      /** @type {Page} */
+      const page = await getJson(`/api/v1/tanks/${tank}/entries?after=${after}&limit=${MOST_ENTRIES}`);
+      if (await this.#restartWhenSetBack(tank, page.epoch)) continue;
+      await this.#store.pulled(tank, page);
+      if (page.entries.length > 0) this.#tell.entries(tank, page.entries);
+      more = page.more && page.entries.length > 0;
+    }
+  }
+}

@@ -1,0 +1,70 @@
+/** @import { Problem } from "../types.js" */
+
+const PATIENCE_MILLIS = 20_000;
+
+/** Nothing usable came back: no network, no server, too late, or a page in its place. Trying later is right. */
+export class NoAnswer extends Error {}
+
+/** The server does not know who asks, or does not let them. */
+export class SignInNeeded extends Error {}
+
+/** The server understood and said no (RFC 9457). */
+export class SaidNo extends Error {
+  /** @param {Problem} problem */
+  constructor(problem) {
+    super(problem.title);
+    this.problem = problem;
+  }
+}
+
+/** @param {string} path */
+export const getJson = (path) => exchange(path, { method: "GET" });
+
+/**
+ * @param {string} path
+ * @param {unknown} body
+ */
+export const postJson = (path, body) =>
+  exchange(path, { method: "POST", body: JSON.stringify(body), headers: { "Content-Type": "application/json" } });
+
+/** @param {string} path */
+export const deleteAt = (path) => exchange(path, { method: "DELETE" });
+
+/**
+ * @param {string} path
+ * @param {RequestInit} request
+ * @returns {Promise<any>} the JSON of the answer, null when the answer is empty by design
+ */
+async function exchange(path, request) {
+  const headers = { Accept: "application/json, application/problem+json", ...request.headers };
+  const options = { ...request, headers, signal: AbortSignal.timeout(PATIENCE_MILLIS), credentials: /** @type {const} */ ("same-origin") };
+  let answer, text;
+  try {
+    answer = await fetch(path, options);
+    text = await answer.text();
+  } catch (fault) {
+    throw new NoAnswer(`no answer from ${path}`, { cause: fault });
+  }
+  if (answer.status === 401 || answer.status === 403) throw new SignInNeeded(`${path} answers ${answer.status}`);
+  if (answer.status === 204) return null;
+  const json = parsed(answer, text);
+  if (answer.ok) return json;
+  // A full or failing server may be well again later; what it says then is no verdict on what was sent.
+  if (answer.status >= 500 || answer.status === 429) throw new NoAnswer(`${path} answers ${answer.status}`);
+  throw new SaidNo({ title: `${answer.status}`, errors: [], ...json, status: answer.status });
+}
+
+/**
+ * Hotel and station networks answer everything with a page of their own and status 200: such an answer is none.
+ * @param {Response} answer
+ * @param {string} text
+ */
+function parsed(answer, text) {
+  const type = answer.headers.get("Content-Type") ?? "";
+  if (!/^application\/([\w.-]+\+)?json\b/.test(type)) throw new NoAnswer(`${answer.url} answers ${type || "nothing"}`);
+  try {
+    return JSON.parse(text);
+  } catch (fault) {
+    throw new NoAnswer(`${answer.url} answers broken JSON`, { cause: fault });
+  }
+}

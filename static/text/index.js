@@ -1,0 +1,42 @@
+/** @import { Phrase } from "../types.js" */
+import { getJson } from "../sync/http.js";
+import { plain, setLanguage } from "./numbers.js";
+
+export { clock, dayName, figure, grams, kj, percent, plain, range } from "./numbers.js";
+
+/** @type {Record<string, Phrase>} */
+let phrases = {};
+let plurals = new Intl.PluralRules("en");
+let lists = new Intl.ListFormat("en");
+
+/** Reads the sentences of one language; nothing else speaks before this is done. @param {string} lang */
+export async function loadText(lang) {
+  phrases = await getJson(`/shared/text/${lang}.json`);
+  plurals = new Intl.PluralRules(lang);
+  lists = new Intl.ListFormat(lang);
+  setLanguage(lang);
+}
+
+/** @param {string} key */
+export function has(key) {
+  return key in phrases;
+}
+
+/**
+ * The sentence of that key with its holes filled. A missing one shows its key, so that it is noticed and not silent.
+ * @param {string} key
+ * @param {Record<string, unknown>} [params] `count` chooses the plural; arrays are joined as the language does
+ * @returns {string}
+ */
+export function t(key, params = {}) {
+  const phrase = phrases[key];
+  if (phrase === undefined) return key;
+  const text = typeof phrase === "string" ? phrase : phrase[plurals.select(Number(params.count))] ?? phrase.other;
+  return text.replace(/\{(\w+)\}/g, (hole, name) => (name in params ? spoken(params[name]) : hole));
+}
+
+/** @param {unknown} value @returns {string} */
+function spoken(value) {
+  if (Array.isArray(value)) return lists.format(value.map(spoken));
+  return typeof value === "number" ? plain(value) : String(value);
+}

@@ -1,0 +1,89 @@
+/** Numbers, times and days as people say them, with no more digits than are known. */
+
+const NARROW_SPACE = "\u202f";
+const MILLIS_PER_DAY = 86_400_000;
+const MINUTES_PER_DAY = 1440;
+
+let lang = "en";
+
+/** @param {string} language */
+export function setLanguage(language) {
+  lang = language;
+}
+
+/** A number without unit: counts to the last one, anything else with three digits that count. @param {number} n */
+export const plain = (n) => (Number.isInteger(n) ? new Intl.NumberFormat(lang).format(n) : digits(n, 3));
+
+/** A mass: two digits that count below ten grams, three above, kilograms from a thousand on. @param {number} n in grams */
+export function grams(n) {
+  return Math.abs(n) >= 1000 ? withUnit(digits(n / 1000, 3), "kg") : withUnit(digits(n, n < 10 ? 2 : 3), "g");
+}
+
+/** @param {number} n kilojoules */
+export function kj(n) {
+  return Math.abs(n) >= 10_000 ? withUnit(digits(n / 1000, 3), "MJ") : withUnit(digits(n, n < 10 ? 2 : 3), "kJ");
+}
+
+/** @param {number} share from 0 to 1 */
+export function percent(share) {
+  return withUnit(digits(share * 100, 2), "%");
+}
+
+/**
+ * A span with both ends, or the one value when both would read the same.
+ * @param {number} low
+ * @param {number} high
+ * @param {(n: number) => string} [say] how one end is said, with its unit
+ */
+export function range(low, high, say = rough) {
+  const [from, to] = [say(low), say(high)];
+  if (from === to) return to;
+  const unit = to.includes(NARROW_SPACE) ? to.slice(to.indexOf(NARROW_SPACE)) : "";
+  return `${unit && from.endsWith(unit) ? from.slice(0, -unit.length) : from}\u2013${to}`;
+}
+
+/** A value with its unit. @param {number} n @param {string} unit @param {number} [significant] */
+export function figure(n, unit, significant = 3) {
+  return unit ? withUnit(digits(n, significant), unit) : digits(n, significant);
+}
+
+/** The time of day of a minute of the local day, as the language writes it. @param {number} minute */
+export function clock(minute) {
+  const within = ((minute % MINUTES_PER_DAY) + MINUTES_PER_DAY) % MINUTES_PER_DAY;
+  return new Intl.DateTimeFormat(lang, { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone: "UTC" })
+    .format(within * 60_000);
+}
+
+/**
+ * Today, yesterday, a weekday within the week around, else a date.
+ * @param {number} epochDay
+ * @param {number} today epoch day
+ */
+export function dayName(epochDay, today) {
+  const away = epochDay - today;
+  if (Math.abs(away) <= 1) return new Intl.RelativeTimeFormat(lang, { numeric: "auto" }).format(away, "day");
+  const form = Math.abs(away) < 7
+    ? { weekday: /** @type {const} */ ("long") }
+    : { day: /** @type {const} */ ("numeric"), month: /** @type {const} */ ("short"), ...yearUnlessNear(away) };
+  return new Intl.DateTimeFormat(lang, { ...form, timeZone: "UTC" }).format(epochDay * MILLIS_PER_DAY);
+}
+
+/** @param {number} away */
+function yearUnlessNear(away) {
+  return Math.abs(away) > 300 ? { year: /** @type {const} */ ("numeric") } : {};
+}
+
+/** @param {number} n */
+const rough = (n) => digits(n, 2);
+
+/** @param {string} text @param {string} unit */
+const withUnit = (text, unit) => text + NARROW_SPACE + unit;
+
+/**
+ * Rounded to the digits that count; whole parts are rounded too, so 1,234 with two digits is 1,200.
+ * @param {number} n
+ * @param {number} significant
+ */
+function digits(n, significant) {
+  return new Intl.NumberFormat(lang, { maximumSignificantDigits: significant }).format(n === 0 ? 0 : n);
+}

@@ -1,0 +1,57 @@
+import { html } from "lit";
+import { Element } from "../ui/element.js";
+import { icon } from "../ui/icons.js";
+import { label } from "../ui/names.js";
+import { whyButton } from "../ui/figure.js";
+import { dayName, grams, has, t } from "../text/index.js";
+/** @import { Finding } from "../types.js" */
+
+/**
+ * One finding: how much it weighs, which fish, since when, how sure, and what to offer.
+ * @fires finding-card-why - the finding
+ */
+export class FindingCard extends Element {
+  static properties = {
+    finding: { attribute: false },
+    fishNames: { attribute: false },
+    foodName: { attribute: false },
+    day: { type: Number },
+  };
+
+  constructor() {
+    super();
+    /** @type {Finding | null} */
+    this.finding = null;
+    /** @type {string[]} */
+    this.fishNames = [];
+    this.foodName = (/** @type {string} */ key) => key;
+    this.day = 0;
+  }
+
+  render() {
+    const { finding } = this;
+    if (!finding) return "";
+    const words = wordsOf(finding);
+    const title = t(`finding.${finding.rule}.title`, words);
+    return html`
+      <article class=${finding.severity}>
+        <p class="weight">${icon(finding.severity)} ${t(`severity.${finding.severity}`)}</p>
+        <h3>${title}</h3>
+        <p class="who">${this.fishNames.length ? t("finding.who", { fish: this.fishNames }) : t("finding.display")}</p>
+        <p>${t(`finding.${finding.rule}.since`, { ...words, day: dayName(finding.sinceDay, this.day) })}</p>
+        ${has(`finding.${finding.rule}.reason`) ? html`<p class="reason">${t(`finding.${finding.rule}.reason`, words)}</p>` : ""}
+        ${finding.offer.length && has(`finding.${finding.rule}.offer`) ? html`<p>${t(`finding.${finding.rule}.offer`, words)}</p>` : ""}
+        ${finding.offer.length ? html`<ul class="offer">${finding.offer.map(({ food, grams: mass }) => html`
+          <li><strong>${grams(mass)}</strong> ${this.foodName(food)}</li>`)}</ul>` : ""}
+        <footer class="row apart">
+          <small>${t(`sure.${finding.sure}`)}</small>
+          ${whyButton(() => this.say("finding-card-why", finding), title)}
+        </footer>
+      </article>`;
+  }
+}
+
+/** @param {Finding} finding */
+function wordsOf({ facts, days, component }) {
+  return { ...facts, days, count: days, component: component ? label("component", component) : "" };
+}

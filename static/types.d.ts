@@ -1,0 +1,326 @@
+/** The shapes that the phone's parts hand to each other. */
+export type { Desk } from "./desk.js";
+
+export type Row = Record<string, any>;
+export type Phrase = string | ({ other: string } & Partial<Record<Intl.LDMLPluralRule, string>>);
+
+/* The journal */
+
+export interface Entry {
+  id: string;
+  tank: string;
+  device: string;
+  deviceSeq: number;
+  kind: string;
+  v: number;
+  happenedAt: string;
+  zone: string;
+  recordedAt: string;
+  by: string;
+  body: Record<string, any>;
+  seq?: number;
+  receivedAt?: string;
+}
+
+export interface Waiting {
+  tank: string;
+  deviceSeq: number;
+  id: string;
+  recordedAt: string;
+}
+
+export interface Cursor {
+  tank: string;
+  after: number;
+  /** null: never pulled yet */
+  epoch: string | number | null;
+}
+
+export interface Refusal {
+  id: string;
+  entry: Entry;
+  problem: Problem | null;
+  refusedAt: string;
+}
+
+/* The server's answers */
+
+export interface Problem {
+  title: string;
+  status: number;
+  detail?: string;
+  errors: { field: string; takes: string }[];
+}
+
+export interface Answer {
+  id: string;
+  outcome: "accepted" | "duplicate" | "conflicted" | "refused";
+  seq?: number;
+  problem?: Problem;
+}
+
+export interface PushAnswers {
+  answers: Answer[];
+  head: number;
+  epoch: string | number;
+}
+
+export interface Page {
+  entries: Entry[];
+  head: number;
+  epoch: string | number;
+  more: boolean;
+}
+
+export interface Keeper {
+  id: string;
+  name: string;
+}
+
+export type Role = "guest" | "keeper" | "steward";
+
+export interface Tank {
+  id: string;
+  name: string;
+  role: Role;
+  zone: string;
+}
+
+export interface TankRow extends Tank {
+  household: string;
+  head: number;
+  epoch: string | number;
+}
+
+/* How things stand between phone and server */
+
+export interface SyncStatus {
+  unsent: number;
+  refused: number;
+  oldestUnsent: string | null;
+  state: "sent" | "onPhone" | "needsYou";
+  why: "offline" | "signIn" | "refused" | null;
+  lastContact: string | null;
+}
+export type DeskStatus = SyncStatus;
+
+export type TabNews =
+  | { type: "nudge" }
+  | { type: "status"; status: SyncStatus }
+  | { type: "entries"; tank: string; entries: Entry[] }
+  | { type: "reread"; tank: string }
+  | { type: "tanks"; tanks: TankRow[] };
+
+/* The engine */
+
+export interface Book {
+  take(entries: Entry[]): void;
+  today(now: string): Today;
+}
+
+export interface Bench {
+  tank(): Book;
+  calc(name: string, input: object): any;
+}
+
+export interface ReferenceTables {
+  foods: Food[];
+  supplements: Row[];
+  species: Row[];
+  guilds: Row[];
+  sources: Source[];
+}
+
+export interface Food extends Row {
+  key: string;
+  name: string;
+  category: string;
+}
+
+export interface Source extends Row {
+  key: string;
+  citation: string;
+  status: string;
+}
+
+export interface ReferenceMaps {
+  foods: Map<string, Food>;
+  supplements: Map<string, Row>;
+  species: Map<string, Row>;
+  guilds: Map<string, Row>;
+  sources: Map<string, Source>;
+}
+
+export interface Step {
+  what: string;
+  formula: string;
+  value: number;
+  unit: string;
+  source: string;
+  inputs: { name: string; value: number; unit: string }[];
+}
+
+export interface Band {
+  value: number;
+  low: number;
+  high: number;
+}
+
+export interface Figure extends Band {
+  basis: "measured" | "estimated" | "assumed";
+  why: Step[];
+}
+
+export interface FoodGrams {
+  food: string;
+  grams: number;
+}
+
+export interface FishComponent {
+  component: string;
+  share: number | null;
+  min: number;
+  target: number;
+  max: number;
+  gapDays: number;
+  daysSinceOffered: number | null;
+  daysSinceTaken: number | null;
+}
+
+export interface Fish {
+  id: string;
+  name: string;
+  species: string;
+  commonName: string;
+  guild: string;
+  place: "display" | "isolation";
+  count: number;
+  weightGrams: Figure;
+  staleDays: number;
+  dueKj: Figure;
+  gotKj: Band;
+  gotGrams: number;
+  weekDueKj: number;
+  weekGotKj: number;
+  lastTookDay: number | null;
+  components: FishComponent[];
+  warning: string | null;
+  warningLevel: string | null;
+}
+
+export interface FeedingItem extends FoodGrams {
+  kj: number;
+  measure?: string;
+  count?: number;
+  supplements?: string[];
+  fish?: string;
+}
+
+export interface Feeding {
+  id: string;
+  day: number;
+  minute: number;
+  by: string;
+  source: "hand" | "feeder";
+  items: FeedingItem[];
+  grams: number;
+  kj: number;
+  shares: { fish: string; grams: number; kj: number }[];
+  leftoverGrams: number | null;
+  refusedBy: string[];
+  note: string | null;
+  corrected: boolean;
+  sent: boolean;
+}
+
+export interface Withdrawn {
+  id: string;
+  day: number;
+  minute: number;
+}
+
+export interface Measure {
+  key: string;
+  name: string;
+  food: string;
+  grams: number;
+  basis: "weighed" | "assumed";
+}
+
+export interface Finding {
+  key: string;
+  rule: string;
+  severity: "high" | "medium" | "low";
+  fish: string[];
+  component: string | null;
+  sinceDay: number;
+  days: number;
+  sure: "measured" | "practice" | "weak";
+  source: string[];
+  offer: FoodGrams[];
+  facts: Record<string, number>;
+  why: Step[];
+}
+
+export interface Ration {
+  dueKj: Figure;
+  givenKj: Figure;
+  givenHandKj: number;
+  givenFeederKj: number;
+  remainingKj: Figure;
+  percentOfBodyWeight: Band;
+  foods: { food: string; grams: Band }[];
+}
+
+export interface DayRation {
+  day: number;
+  dueKj: number;
+  lowKj: number;
+  highKj: number;
+  givenKj: number;
+}
+
+export interface Today {
+  day: number;
+  minute: number;
+  tank: { name: string; volumeLitres: number; temperatureC: number; usualFoods: string[] };
+  temperature: Figure;
+  temperatureFlag: "inRange" | "outsideModel" | "alarm";
+  biomassGrams: Figure;
+  ration: Ration;
+  fish: Fish[];
+  feedings: Feeding[];
+  withdrawn: Withdrawn[];
+  lastFeeding: { day: number; minute: number; by: string } | null;
+  measures: Measure[];
+  findings: Finding[];
+  days: DayRation[];
+}
+
+/* The parts of a database that the store works with */
+
+export interface ObjectStore {
+  get(key: unknown): Promise<any>;
+  getAll(range?: unknown, limit?: number): Promise<any[]>;
+  put(value: unknown, key?: unknown): Promise<unknown>;
+  add(value: unknown, key?: unknown): Promise<unknown>;
+  delete(key: unknown): Promise<void>;
+  index(name: string): { getAll(range?: unknown): Promise<any[]> };
+  createIndex(name: string, keyPath: string | string[]): void;
+}
+export type Reached = (store: string) => ObjectStore;
+
+export interface Transaction {
+  done: Promise<void>;
+  abort(): void;
+  objectStore(name: string): ObjectStore;
+}
+
+export interface Database {
+  get(store: string, key: unknown): Promise<any>;
+  getAll(store: string, range?: unknown, limit?: number): Promise<any[]>;
+  getAllFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
+  transaction(stores: string[], mode?: "readonly" | "readwrite", options?: { durability: "strict" }): Transaction;
+  createObjectStore(name: string, options?: { keyPath: string | string[] }): ObjectStore;
+  close(): void;
+}

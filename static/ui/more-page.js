@@ -1,0 +1,99 @@
+import { html } from "lit";
+import { Element } from "./element.js";
+import { icon } from "./icons.js";
+import { chooseTheme, theme, themes } from "./theme.js";
+import { clock, t } from "../text/index.js";
+/** @import { Desk, Refusal } from "../types.js" */
+
+const cautions = ["raw", "wounds", "spines", "mains", "medicine"];
+const notes = ["estimate", "energy", "basis", "sources"];
+
+/** What is needed now and then: the look, the tanks, the cautions, what the figures are, and the way out. */
+export class MorePage extends Element {
+  #leaving = false;
+  /** @type {Refusal[]} */
+  #refusals = [];
+  #refusedSeen = 0;
+
+  render() {
+    const { desk } = this;
+    if (!desk) return "";
+    return html`
+      <page-head .tank=${desk.tank?.name ?? ""} .heading=${t("nav.more")} .status=${desk.status}
+        .when=${desk.today ? clock(desk.today.minute) : ""}></page-head>
+      <div class="columns">
+        <div class="stack">
+          ${desk.updateReady ? html`<section class="update"><h2>${t("more.update")}</h2><p>${t("more.updateMeans")}</p>
+            <button type="button" class="deed" @click=${() => desk.update()}>${t("more.updateNow")}</button></section>` : ""}
+          <section>
+            <h2>${t("more.theme")}</h2>
+            <fieldset class="choices"><legend class="unseen">${t("more.theme")}</legend>
+              ${themes.map((name) => html`<label><input type="radio" name="theme" .checked=${name === theme()}
+                @change=${() => this.#look(name)}><span>${t(`theme.${name}`)}<small>${t(`theme.${name}.means`)}</small></span></label>`)}
+            </fieldset>
+          </section>
+          <section>
+            <h2>${t("more.tanks")}</h2>
+            <p><a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
+          </section>
+          ${this.#records(desk)}
+        </div>
+        <div class="stack">
+          <section>
+            <h2>${t("more.cautions")}</h2>
+            <dl class="cautions">${cautions.map((key) => html`<div><dt>${t(`cautions.${key}`)}</dt><dd>${t(`cautions.${key}.text`)}</dd></div>`)}</dl>
+          </section>
+          <section>
+            <h2>${t("more.figures")}</h2>
+            <dl class="cautions">${notes.map((key) => html`<div><dt>${t(`figures.${key}`)}</dt><dd>${t(`figures.${key}.text`)}</dd></div>`)}</dl>
+          </section>
+        </div>
+      </div>`;
+  }
+
+  /** @param {Desk} desk */
+  #records(desk) {
+    const { unsent, refused } = desk.status;
+    return html`<section>
+      <h2>${t("more.records")}</h2>
+      ${unsent + refused ? html`
+        <p>${t("more.unsent", { count: unsent + refused })}</p>
+        <p class="row"><button type="button" class="firm" @click=${() => desk.syncNow()}>${t("more.sendNow")}</button>
+          <button type="button" class="firm" @click=${() => this.#save(desk)}>${t("more.saveFile")}</button></p>`
+      : html`<p>${icon("sent")} ${t("more.allSent")}</p>`}
+      <refused-list .refusals=${this.#refusals}
+        @refused-list-again=${(/** @type {CustomEvent<string>} */ event) => desk.tryAgain(event.detail)}></refused-list>
+      <p>${t("more.signedIn", { name: desk.keeper?.name ?? "" })}</p>
+      <button type="button" class="firm" ?disabled=${this.#leaving} @click=${() => this.#leave(desk)}>${t("more.signOut")}</button>
+      <p role="status">${unsent ? html`<small>${t("more.signOutUnsent")}</small>` : ""}</p>
+    </section>`;
+  }
+
+  async willUpdate() {
+    const { desk } = this;
+    if (!desk || desk.status.refused === this.#refusals.length ) return;
+    this.#refusals = await desk.refusals();
+    this.requestUpdate();
+  }
+
+  /** @param {string} name */
+  #look(name) {
+    chooseTheme(name);
+    this.requestUpdate();
+  }
+
+  /** @param {Desk} desk */
+  async #save(desk) {
+    const address = URL.createObjectURL(await desk.unsentFile());
+    Object.assign(document.createElement("a"), { href: address, download: "provender-unsent.json" }).click();
+    URL.revokeObjectURL(address);
+  }
+
+  /** @param {Desk} desk */
+  async #leave(desk) {
+    this.#leaving = true;
+    this.requestUpdate();
+    await desk.signOut().finally(() => (this.#leaving = false));
+    this.requestUpdate();
+  }
+}

@@ -1,0 +1,33 @@
+import { html } from "lit";
+import { Element } from "./element.js";
+import { icon } from "./icons.js";
+import { t } from "../text/index.js";
+
+const places = ["feed", "today", "fish", "more"];
+
+/** The four destinations: under the thumb on a phone, down the side where there is room. */
+export class NavBar extends Element {
+  static properties = { here: {}, findings: { type: Number }, news: { type: Boolean } };
+
+  constructor() {
+    super();
+    this.here = "feed";
+    this.findings = 0;
+    this.news = false;
+  }
+
+  render() {
+    return html`
+      <nav aria-label=${t("nav.label")}>
+        <span class="mark" aria-hidden="true">${icon("today")}${t("app.name")}</span>
+        ${places.map((place) => html`
+          <a href="#/${place}" aria-current=${place === this.here ? "page" : "false"}>
+            ${icon(place)}<span>${t(`nav.${place}`)}</span>
+            ${place === "today" && this.findings ? html`<span class="count">
+              <span aria-hidden="true">${this.findings}</span>
+              <span class="unseen">${t("nav.findings", { count: this.findings })}</span></span>` : ""}
+            ${place === "more" && this.news ? html`<span class="count">${t("nav.news")}</span>` : ""}
+          </a>`)}
+      </nav>`;
+  }
+}
