@@ -1,0 +1,37 @@
+package provender.people;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Where people, households, tanks and sessions are kept. */
+public interface PeopleStore {
+
+  /** Someone with the hash of their password. */
+  record Account(Keeper keeper, String passwordHash) {}
+
+  /** A household as one of its members sees it. */
+  record Membership(String household, String name, Role role) {}
+
+  @Nullable Account account(String name);
+
+  List<Membership> memberships(String keeperId);
+
+  List<Seat> seats(String keeperId);
+
+  boolean isMember(String household, String keeperId);
+
+  boolean isEmpty();
+
+  void addHousehold(String id, String name);
+
+  void addKeeper(String household, Account account, Role role);
+
+  void addTank(String household, String id, String name, String zone);
+
+  void openSession(String tokenHash, String keeperId, Instant expiresAt);
+
+  @Nullable Keeper sessionKeeper(String tokenHash, Instant now);
+
+  void closeSession(String tokenHash);
+}

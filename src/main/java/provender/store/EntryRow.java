@@ -1,0 +1,41 @@
+package provender.store;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Embeddable;
+import jakarta.persistence.EmbeddedId;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Table;
+import java.io.Serializable;
+import java.time.Instant;
+
+/** An entry in its place. */
+@Entity
+@Table(name = "journal_entry")
+@SuppressWarnings("NullAway.Init")
+class EntryRow {
+  @EmbeddedId Key key;
+
+  String id;
+  String device;
+
+  @Column(name = "device_seq")
+  long deviceSeq;
+
+  String kind;
+
+  @Column(name = "happened_at")
+  String happenedAt;
+
+  @Column(name = "received_at")
+  Instant receivedAt;
+
+  @Column(columnDefinition = "text")
+  String written;
+
+  @Embeddable
+  record Key(
+      @Column(name = "household_id") String household,
+      @Column(name = "tank_id") String tank,
+      @Column(name = "seq") long seq)
+      implements Serializable {}
+}

@@ -1,0 +1,18 @@
+package provender.store;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+
+/** Someone who signs in. */
+@Entity
+@Table(name = "keeper")
+@SuppressWarnings("NullAway.Init")
+class KeeperRow {
+  @Id String id;
+  String name;
+
+  @Column(name = "password_hash")
+  String passwordHash;
+}

@@ -1,0 +1,140 @@
+package provender.store;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import provender.people.Keeper;
+import provender.people.PeopleStore;
+import provender.people.Role;
+import provender.people.Seat;
+
+/** People, households, tanks and sessions in SQL. */
+@ApplicationScoped
+@Transactional
+class SqlPeopleStore implements PeopleStore {
+  private final Keepers keepers;
+  private final Memberships memberships;
+  private final Households households;
+  private final PhoneSessions sessions;
+  private final Tanks tanks;
+
+  SqlPeopleStore(
+      Keepers keepers, Memberships memberships, Households households, PhoneSessions sessions, Tanks tanks) {
+    this.keepers = keepers;
+    this.memberships = memberships;
+    this.households = households;
+    this.sessions = sessions;
+    this.tanks = tanks;
+  }
+
+  @ApplicationScoped
+  static class Keepers implements PanacheRepositoryBase<KeeperRow, String> {}
+
+  @ApplicationScoped
+  static class Memberships implements PanacheRepositoryBase<MembershipRow, MembershipRow.Key> {}
+
+  @ApplicationScoped
+  static class Households implements PanacheRepositoryBase<HouseholdRow, String> {}
+
+  @ApplicationScoped
+  static class PhoneSessions implements PanacheRepositoryBase<SessionRow, String> {}
+
+  @Override
+  public @Nullable Account account(String name) {
+    KeeperRow row = keepers.find("name", name).firstResult();
+    return row == null ? null : new Account(new Keeper(row.id, row.name), row.passwordHash);
+  }
+
+  @Override
+  public List<Membership> memberships(String keeperId) {
+    List<Membership> found = new ArrayList<>();
+    for (MembershipRow row : memberships.list("key.keeper = ?1 order by key.household", keeperId)) {
+      HouseholdRow household = households.findById(row.key.household());
+      found.add(new Membership(row.key.household(), household == null ? "" : household.name, row.role));
+    }
+    return found;
+  }
+
+  @Override
+  public List<Seat> seats(String keeperId) {
+    List<Seat> seats = new ArrayList<>();
+    for (MembershipRow member : memberships.list("key.keeper = ?1 order by key.household", keeperId)) {
+      for (TankRow tank : tanks.list("key.household = ?1 order by name", member.key.household())) {
+        seats.add(new Seat(tank.key.household(), tank.key.tank(), tank.name, tank.zone, member.role));
+      }
+    }
+    return seats;
+  }
+
+  @Override
+  public boolean isMember(String household, String keeperId) {
+    return memberships.findById(new MembershipRow.Key(household, keeperId)) != null;
+  }
+
+  @Override
+  public boolean isEmpty() {
+    return households.count() == 0;
+  }
+
+  @Override
+  public void addHousehold(String id, String name) {
+    HouseholdRow row = new HouseholdRow();
+    row.id = id;
+    row.name = name;
+    households.persist(row);
+  }
+
+  @Override
+  public void addKeeper(String household, Account account, Role role) {
+    if (keepers.findById(account.keeper().id()) == null) {
+      KeeperRow row = new KeeperRow();
+      row.id = account.keeper().id();
+      row.name = account.keeper().name();
+      row.passwordHash = account.passwordHash();
+      keepers.persist(row);
+    }
+    MembershipRow member = new MembershipRow();
+    member.key = new MembershipRow.Key(household, account.keeper().id());
+    member.role = role;
+    memberships.persist(member);
+  }
+
+  @Override
+  public void addTank(String household, String id, String name, String zone) {
+    TankRow row = new TankRow();
+    row.key = new TankRow.Key(household, id);
+    row.name = name;
+    row.zone = zone;
+    row.epoch = UUID.randomUUID().toString();
+    tanks.persist(row);
+  }
+
+  @Override
+  public void openSession(String tokenHash, String keeperId, Instant expiresAt) {
+    SessionRow row = new SessionRow();
+    row.tokenHash = tokenHash;
+    row.keeperId = keeperId;
+    row.expiresAt = expiresAt;
+    sessions.persist(row);
+  }
+
+  @Override
+  public @Nullable Keeper sessionKeeper(String tokenHash, Instant now) {
+    SessionRow session = sessions.findById(tokenHash);
+    if (session == null || !session.expiresAt.isAfter(now)) {
+      return null;
+    }
+    KeeperRow row = keepers.findById(session.keeperId);
+    return row == null ? null : new Keeper(row.id, row.name);
+  }
+
+  @Override
+  public void closeSession(String tokenHash) {
+    sessions.deleteById(tokenHash);
+  }
+}

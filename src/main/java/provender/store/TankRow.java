@@ -1,0 +1,25 @@
+package provender.store;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.EmbeddedId;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Table;
+import java.io.Serializable;
+import jakarta.persistence.Embeddable;
+
+/** A tank, and the counter of its journal. */
+@Entity
+@Table(name = "tank")
+@SuppressWarnings("NullAway.Init")
+class TankRow {
+  @EmbeddedId Key key;
+
+  String name;
+  String zone;
+  String epoch;
+  long head;
+
+  @Embeddable
+  record Key(@Column(name = "household_id") String household, @Column(name = "id") String tank)
+      implements Serializable {}
+}

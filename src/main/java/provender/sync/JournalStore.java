@@ -1,0 +1,39 @@
+package provender.sync;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Where journals are kept: append-only, one order per tank. */
+public interface JournalStore {
+
+  /**
+   * Does some writing to one journal while nobody else writes to it; when it returns, all of it is kept, and when it
+   * throws, none of it is.
+   */
+  <T> T write(TankKey tank, Function<Writing, T> work);
+
+  /** The entries after a place, in order, at most {@code limit}, with where the journal ends. */
+  Page read(TankKey tank, long after, int limit);
+
+  /** Where a journal ends, and which of its restorations it is. */
+  Position position(TankKey tank);
+
+  /** One journal while it is written to. */
+  interface Writing {
+    @Nullable Stored known(String id);
+
+    /** Gives the entry the next place and keeps it. */
+    Stored append(Envelope entry, Instant receivedAt);
+
+    Position position();
+  }
+
+  /** An entry in its place; {@code written} is its JSON text as it was sent. */
+  record Stored(long seq, String id, String written, Instant receivedAt) {}
+
+  record Position(long head, String epoch) {}
+
+  record Page(List<Stored> entries, Position position) {}
+}

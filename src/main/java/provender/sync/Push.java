@@ -1,0 +1,75 @@
+package provender.sync;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import provender.sync.Answer.Fault;
+import provender.sync.JournalStore.Position;
+import provender.sync.JournalStore.Stored;
+import provender.sync.JournalStore.Writing;
+
+/** Takes a batch of entries for one tank and answers for each; what is answered as kept is on disk by then. */
+public final class Push {
+  public static final int MOST_ENTRIES = 500;
+  public static final int MOST_BYTES = 256 * 1024;
+
+  private static final int LONGEST_ENTRY = 64 * 1024;
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final JournalStore journals;
+
+  public Push(JournalStore journals) {
+    this.journals = journals;
+  }
+
+  public record Result(List<Answer> answers, Position position) {}
+
+  /**
+   * @param mayRecord whether entries may stand under a keeper's id
+   */
+  public Result take(TankKey tank, List<JsonNode> entries, Predicate<String> mayRecord, Instant now) {
+    return journals.write(
+        tank,
+        writing -> {
+          List<Answer> answers = new ArrayList<>();
+          for (JsonNode entry : entries) {
+            answers.add(take(tank, entry, mayRecord, now, writing));
+          }
+          return new Result(answers, writing.position());
+        });
+  }
+
+  private static Answer take(
+      TankKey tank, JsonNode written, Predicate<String> mayRecord, Instant now, Writing writing) {
+    EnvelopeReader reader = new EnvelopeReader(written);
+    Envelope envelope = reader.read(tank.tank(), mayRecord);
+    List<Fault> faults = new ArrayList<>(reader.faults());
+    if (written.toString().length() > LONGEST_ENTRY) {
+      faults.add(new Fault("body", "an entry of at most 65536 characters"));
+    }
+    if (!faults.isEmpty()) {
+      return Answer.refused(written.path("id").asText(), faults);
+    }
+    @Nullable Stored known = writing.known(envelope.id());
+    if (known == null) {
+      return Answer.accepted(envelope.id(), writing.append(envelope, now).seq());
+    }
+    return isSame(known, written)
+        ? Answer.duplicate(envelope.id(), known.seq())
+        : Answer.refused(
+            envelope.id(), List.of(new Fault("id", "an id of its own: another entry already stands under this one")));
+  }
+
+  private static boolean isSame(Stored known, JsonNode written) {
+    try {
+      return JSON.readTree(known.written()).equals(JSON.readTree(written.toString()));
+    } catch (JsonProcessingException damaged) {
+      throw new IllegalStateException("entry " + known.id() + " can no longer be read", damaged);
+    }
+  }
+}
