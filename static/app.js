@@ -93,7 +93,7 @@ function show(desk) {
   const place = named in pages ? named : "feed";
   const asksFirst = !desk.keeper ? "sign-in" : desk.tank || place === "sign-in" ? null : "tank-list";
   mount(asksFirst ?? pages[place], desk);
-  showNav(desk.keeper && desk.tank ? place : null, desk.today?.findings.length ?? 0);
+  showNav(desk.keeper && desk.tank ? place : null, desk);
   showTrouble(desk.trouble);
 }
 
@@ -116,8 +116,8 @@ function mount(tag, desk) {
   if (moved) main.focus({ preventScroll: true });
 }
 
-/** @param {string | null} here @param {number} findings */
-function showNav(here, findings) {
+/** @param {string | null} here @param {Desk} desk */
+function showNav(here, desk) {
   let nav = /** @type {NavBar | null} */ (document.querySelector("nav-bar"));
   if (!here) return nav?.remove();
   if (!nav) {
@@ -125,5 +125,6 @@ function showNav(here, findings) {
     document.body.append(nav);
   }
   nav.here = here;
-  nav.findings = findings;
+  nav.findings = desk.today?.findings.length ?? 0;
+  nav.news = desk.updateReady;
 }

@@ -3,7 +3,7 @@ import { Element } from "../ui/element.js";
 import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementName } from "../ui/names.js";
 import { clock, grams, kj, range, t } from "../text/index.js";
 import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
-/** @import { Desk, Entry, Food, Today } from "../types.js" */
+/** @import { Desk, Food, Row, Today } from "../types.js" */
 /** @import { TrayExtras, TrayItem } from "./measures.js" */
 
 const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
@@ -76,9 +76,9 @@ export class FeedPage extends Element {
     const item = this.#items[this.#open];
     const food = item && desk.reference.foods.get(item.food);
     const raw = this.#items.some((one) => rawFoods.includes(desk.reference.foods.get(one.food)?.category ?? ""));
-    return html`<feeding-tray .items=${this.#items} .open=${this.#open} .extras=${this.#extras} .busy=${this.#busy}
+    return html`<feeding-tray class="beside" .items=${this.#items} .open=${this.#open} .extras=${this.#extras} .busy=${this.#busy}
       .measures=${food ? measuresOf(food, today) : []}
-      .supplements=${[...desk.reference.supplements.values()].filter(({ dose_unit }) => dose_unit)
+      .supplements=${[...desk.reference.supplements.values()].filter(isSoaked)
         .map(({ key }) => ({ key, name: supplementName(desk, key) }))}
       .foodNames=${new Map(this.#items.map((one) => [one.food, foodName(desk, one.food)]))}
       .fish=${today.fish.map((fish) => ({ key: fish.id, name: fishName(fish) }))}
@@ -191,6 +191,9 @@ function bodyOf(items, { leftoverGrams, refusedBy }) {
     ...(refusedBy.length ? { refusedBy } : {}),
   };
 }
+
+/** Some supplements of the table are whole foods, offered every few days; those have tiles. @param {Row} supplement */
+const isSoaked = ({ dose_unit: unit }) => unit !== undefined && unit !== "days";
 
 /** @param {Desk} desk */
 function namesFrom(desk) {

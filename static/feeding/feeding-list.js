@@ -2,7 +2,7 @@ import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
 import { Element } from "../ui/element.js";
 import { clock, dayName, t } from "../text/index.js";
-/** @import { Feeding, Withdrawn } from "../types.js" */
+/** @import { Feeding, Today } from "../types.js" */
 
 /**
  * What the tank was given, newest first: today open, the days before folded away, and what was undone.
@@ -22,7 +22,7 @@ export class FeedingList extends Element {
     super();
     /** @type {Feeding[]} */
     this.feedings = [];
-    /** @type {Withdrawn[]} */
+    /** @type {Today["withdrawn"]} */
     this.withdrawn = [];
     /** @type {any} */
     this.names = null;

@@ -47,7 +47,7 @@ export class FeedingRow extends Element {
           ${item.supplements?.length ? html`<small>${t("row.soaked", { supplements: item.supplements.map(names.supplement) })}</small>` : ""}
           ${item.fish ? html`<small>${t("row.byHand", { fish: names.fish(item.fish) })}</small>` : ""}
         </p>`)}
-        <p class="facts"><small>
+        <p class="note"><small>
           ${grams(feeding.grams)} · ${feeding.source === "feeder" ? t("row.feeder") : this.by}
           ${feeding.corrected ? html` · ${t("row.corrected")}` : ""}
           ${feeding.leftoverGrams ? html` · ${t("row.leftover", { mass: grams(feeding.leftoverGrams) })}` : ""}

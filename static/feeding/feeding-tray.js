@@ -50,9 +50,11 @@ export class FeedingTray extends Element {
     const total = this.items.reduce((sum, item) => sum + item.grams, 0);
     return html`
       <section aria-label=${t("tray.label")}>
-        <ul>${this.items.map((item, place) => this.#item(item, place))}</ul>
-        ${this.#more()}
-        ${this.cautions.map((caution) => html`<p class="caution">${caution}</p>`)}
+        <div class="open-part">
+          <ul>${this.items.map((item, place) => this.#item(item, place))}</ul>
+          ${this.#more()}
+          ${this.cautions.map((caution) => html`<p class="caution">${caution}</p>`)}
+        </div>
         <button type="button" class="deed" ?disabled=${this.busy} @click=${() => this.say("feeding-tray-record")}>
           ${t("tray.record")} <small>${grams(total)}</small>
         </button>

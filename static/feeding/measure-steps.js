@@ -41,7 +41,7 @@ export class MeasureSteps extends Element {
           @click=${() => this.#count(stepped(item, -1))}>${icon("minus")}</button>
         <output aria-live="polite">
           <strong>${spokenCount(count)}</strong> ${inGrams ? t("measure.gramsName") : measure.name}
-          ${inGrams ? "" : html`<small class="figure ${measure.basis}">${t(`steps.basis.${measure.basis}`, { mass: grams(item.grams) })}</small>`}
+          ${inGrams ? "" : html`<small class="figure ${measure.basis}">${t(`steps.basis.${measure.basis}`, { mass: grams(item.grams) })}${measure.size ? `, ${measure.size}` : ""}</small>`}
         </output>
         <button type="button" class="step" aria-label=${t("steps.more")}
           @click=${() => this.#count(stepped(item, 1))}>${icon("plus")}</button>
@@ -53,13 +53,13 @@ export class MeasureSteps extends Element {
         ${this.measures.length > 1 ? this.measures.map((choice) => html`
           <button type="button" class="chip" aria-pressed=${choice.name === measure.name}
             @click=${() => this.#measure(choice)}>${choice.name}</button>`) : ""}
-        <label class="weighed"><span>${t("steps.weighed")}</span>
+        <label class="in-grams"><span>${t("steps.weighed")}</span>
           <input type="number" inputmode="decimal" min="0" step="any" aria-label=${t("steps.weighedLabel")}
             .value=${live(inGrams ? String(count) : "")} @change=${this.#weighed}>
         </label>
       </div>
       ${this.supplements.length ? html`
-        <div class="chips" role="group" aria-label=${t("steps.soaked")}>
+        <div class="chips soak" role="group" aria-label=${t("steps.soaked")}>
           <span class="lead">${t("steps.soaked")}</span>
           ${this.supplements.map(({ key, name }) => html`
             <button type="button" class="chip" aria-pressed=${item.supplements.includes(key)}

@@ -1,7 +1,7 @@
 import { has, t } from "../text/index.js";
 /** @import { Food, Today } from "../types.js" */
 
-/** @typedef {{ name: string, grams: number, basis: "weighed" | "assumed" }} MeasureChoice one of what people measure with */
+/** @typedef {{ name: string, grams: number, basis: "weighed" | "assumed", size?: string }} MeasureChoice one of what people measure with */
 /** @typedef {{ food: string, measure: MeasureChoice, count: number, grams: number, supplements: string[], fish: string | null }} TrayItem */
 /** @typedef {{ leftoverGrams: number | null, refusedBy: string[] }} TrayExtras */
 /** @typedef {{ key: string, name: string }} NamedKey */
@@ -19,10 +19,15 @@ export function measuresOf(food, today) {
   const own = today.measures.filter((measure) => measure.food === food.key)
     .map(({ name, grams, basis }) => ({ name, grams, basis }))
     .sort((a, b) => b.basis.localeCompare(a.basis));
-  const household = food.household_measure && food.measure_g
-    ? [{ name: food.household_measure.replace(/^1 /, ""), grams: food.measure_g, basis: "assumed" }] : [];
+  const household = food.household_measure && food.measure_g ? [householdOf(food)] : [];
   const known = [...own, ...household.filter(({ name }) => !own.some((measure) => measure.name === name))];
   return /** @type {MeasureChoice[]} */ (known.length ? known : [{ name: "g", grams: 1, basis: "weighed" }]);
+}
+
+/** The usual measure from the table, "1 sheet, about so big": its name, and its size as a note. @param {Food} food */
+function householdOf({ household_measure: text, measure_g: grams }) {
+  const [name, ...size] = text.replace(/^1 /, "").split(", ");
+  return { name, grams, basis: "assumed", size: size.join(", ") };
 }
 
 /**
@@ -60,7 +65,7 @@ export function foodsForNow(today) {
  * @param {string} name
  */
 export function countOf(count, name) {
-  return name === "g" ? t("measure.grams", { n: count }) : t("measure.count", { n: spokenCount(count), name });
+  return name === "g" ? t("measure.grams", { n: count }) : t("measure.count", { count, n: spokenCount(count), name });
 }
 
 /** @param {number} count */

@@ -1,7 +1,7 @@
 import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
 import { Element } from "../ui/element.js";
-import { fishName, foodName } from "../ui/names.js";
+import { fishName, fishNamed, foodName } from "../ui/names.js";
 import { clock, has, t } from "../text/index.js";
 /** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
 
@@ -12,8 +12,12 @@ export class FishPage extends Element {
   #wanted = "";
   #moved = () => {
     this.requestUpdate();
-    this.updateComplete.then(() => this.#chosen() && this.querySelector("fish-detail h2")?.focus());
+    this.updateComplete.then(() => this.#chosen() && this.#heading()?.focus());
   };
+
+  #heading() {
+    return /** @type {HTMLElement | null} */ (this.querySelector("fish-detail h2"));
+  }
 
   connectedCallback() {
     super.connectedCallback();
@@ -43,7 +47,8 @@ export class FishPage extends Element {
           @fish-detail-why=${(/** @type {CustomEvent} */ { detail }) => this.#why(detail.heading, detail.steps)}></fish-detail>
       </div>
       <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
-      <why-dialog .sources=${desk.reference.sources}></why-dialog>`;
+      <why-dialog .sources=${desk.reference.sources}
+        .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
 
   /** @param {Today} today @param {Fish | undefined} chosen */

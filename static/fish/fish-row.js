@@ -47,7 +47,7 @@ export class FishRow extends Element {
   /** @param {Fish} fish */
   #share({ gotKj, dueKj }) {
     const most = Math.max(dueKj.value, gotKj.value, 0.001);
-    const words = t("fish.gotOfDue", { got: kj(gotKj.value), due: kj(dueKj.value) });
+    const words = t("fish.gotOfDue", { got: Number(gotKj.value.toPrecision(2)), due: kj(dueKj.value) });
     return html`<svg class="sip" role="img" aria-label=${words} width="100%" height="0.75em">
       <line class="bed" x1="0" x2="100%" y1="0.7em" y2="0.7em"/>
       <rect class="hand" x="0" y="0.1em" height="0.6em" width=${`${(95 * gotKj.value) / most}%`}/>

@@ -55,8 +55,8 @@ export class DayChart extends Element {
     return html`
       <h2>${t("chart.heading")}</h2>
       <div class="plot" role="img" aria-label=${t("chart.label")}></div>
-      <p class="key"><span class="swatch given"></span>${t("chart.given")}
-        <span class="swatch reach"></span>${t("chart.due")}</p>
+      <p class="key"><span><i class="swatch given"></i>${t("chart.given")}</span>
+        <span><i class="swatch reach"></i>${t("chart.due")}</span></p>
       <details>
         <summary>${t("chart.table")}</summary>
         <table>
@@ -108,7 +108,8 @@ function settings(box, today) {
     padding: [8, 8, 0, 0],
     legend: { show: false },
     cursor: { show: false },
-    scales: { x: { time: false }, y: { range: (/** @type {any} */ _, /** @type {number} */ __, /** @type {number} */ most) => [0, most * 1.06] } },
+    scales: { x: { time: false, range: (/** @type {any} */ _, /** @type {number} */ from, /** @type {number} */ to) => [from - 0.7, to + 0.7] },
+      y: { range: (/** @type {any} */ _, /** @type {number} */ __, /** @type {number} */ most) => [0, most * 1.06] } },
     axes: [
       { ...axis, space: 70, values: (/** @type {any} */ _, /** @type {number[]} */ days) =>
         days.map((day) => (Number.isInteger(day) ? dayName(day, today) : "")) },

@@ -37,10 +37,10 @@ export class FindingCard extends Element {
       <article class=${finding.severity}>
         <p class="weight">${icon(finding.severity)} ${t(`severity.${finding.severity}`)}</p>
         <h3>${title}</h3>
-        ${this.fishNames.length ? html`<p class="who">${t("finding.who", { fish: this.fishNames })}</p>` : ""}
+        <p class="who">${this.fishNames.length ? t("finding.who", { fish: this.fishNames }) : t("finding.display")}</p>
         <p>${t(`finding.${finding.rule}.since`, { ...words, day: dayName(finding.sinceDay, this.day) })}</p>
         ${has(`finding.${finding.rule}.reason`) ? html`<p class="reason">${t(`finding.${finding.rule}.reason`, words)}</p>` : ""}
-        ${has(`finding.${finding.rule}.offer`) ? html`<p>${t(`finding.${finding.rule}.offer`, words)}</p>` : ""}
+        ${finding.offer.length && has(`finding.${finding.rule}.offer`) ? html`<p>${t(`finding.${finding.rule}.offer`, words)}</p>` : ""}
         ${finding.offer.length ? html`<ul class="offer">${finding.offer.map(({ food, grams: mass }) => html`
           <li><strong>${grams(mass)}</strong> ${this.foodName(food)}</li>`)}</ul>` : ""}
         <footer class="row apart">

@@ -25,22 +25,19 @@ export class RationPanel extends Element {
     return html`
       <h2>${t("ration.label")}</h2>
       <dl class="numbers">
-        <div><dt>${t("ration.due")}</dt>
-          <dd><output>${kj(dueKj.value)}</output><small>${t("ration.between", { span: range(dueKj.low, dueKj.high, kj) })}</small>
-            ${this.#why("due", t("ration.due"))}</dd></div>
-        <div><dt>${t("ration.given")}</dt>
+        <div><dt><span>${t("ration.due")}</span>${this.#why("due", t("ration.due"))}</dt>
+          <dd><output>${kj(dueKj.value)}</output><small>${t("ration.between", { span: range(dueKj.low, dueKj.high, kj) })}</small></dd></div>
+        <div><dt><span>${t("ration.given")}</span>${this.#why("given", t("ration.given"))}</dt>
           <dd><output>${kj(givenKj.value)}</output><small>${t("ration.bySource", {
-            hand: kj(ration.givenHandKj), feeder: kj(ration.givenFeederKj) })}</small>
-            ${this.#why("given", t("ration.given"))}</dd></div>
-        <div><dt>${t("ration.stillDue")}</dt>
+            hand: kj(ration.givenHandKj), feeder: kj(ration.givenFeederKj) })}</small></dd></div>
+        <div><dt><span>${t("ration.stillDue")}</span>${this.#why("remaining", t("ration.stillDue"))}</dt>
           <dd><output>${kj(Math.max(0, remainingKj.value))}</output><small>${remainingKj.high > 0
-            ? t("ration.between", { span: range(Math.max(0, remainingKj.low), remainingKj.high, kj) }) : t("ration.met")}</small>
-            ${this.#why("remaining", t("ration.stillDue"))}</dd></div>
+            ? t("ration.between", { span: range(Math.max(0, remainingKj.low), remainingKj.high, kj) }) : t("ration.met")}</small></dd></div>
       </dl>
       <tide-line .due=${dueKj} .given=${givenKj} .hand=${ration.givenHandKj} .feeder=${ration.givenFeederKj}></tide-line>
-      <p class="key"><span class="swatch given"></span>${t("tide.keyGiven")}
-        <span class="swatch feeder"></span>${t("tide.keyFeeder")}
-        <span class="swatch reach"></span>${t("tide.keyReach")}</p>
+      <p class="key"><span><i class="swatch given"></i>${t("tide.keyGiven")}</span>
+        <span><i class="swatch feeder"></i>${t("tide.keyFeeder")}</span>
+        <span><i class="swatch reach"></i>${t("tide.keyReach")}</span></p>
       ${remainingKj.value > 0 && ration.foods.length ? html`
         <h3>${t("ration.coveredBy")}</h3>
         <table class="cover"><tbody>${ration.foods.map(({ food, grams: mass }) => html`

@@ -24,12 +24,11 @@ export class TodayPage extends Element {
             @ration-panel-why=${(/** @type {CustomEvent<"due" | "given" | "remaining">} */ event) => this.#whyRation(today, event.detail)}></ration-panel>
           ${this.#water(today)}
         </div>
-        <div class="stack">
-          ${this.#findings(desk, today, names)}
-          <day-chart .days=${today.days} .day=${today.day}></day-chart>
-        </div>
+        ${this.#findings(desk, today, names)}
+        <day-chart .days=${today.days} .day=${today.day}></day-chart>
       </div>
-      <why-dialog .sources=${desk.reference.sources}></why-dialog>`;
+      <why-dialog .sources=${desk.reference.sources}
+        .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
 
   /** @param {Today} today */
@@ -48,7 +47,7 @@ export class TodayPage extends Element {
 
   /** @param {Desk} desk @param {Today} today @param {(key: string) => string} names */
   #findings(desk, { findings, day }, names) {
-    return html`<section class="findings">
+    return html`<section class="findings beside">
       <h2>${t("findings.heading")}</h2>
       ${findings.length ? "" : html`<p class="calm">${icon("today")} ${t("findings.none")}</p>`}
       ${repeat(findings, ({ key }) => key, (finding) => html`

@@ -11,7 +11,7 @@ export function foodName(desk, key) {
  * @param {Food} food
  */
 export function shortFoodName(food) {
-  return food.name.replace(/ \([^)]*\)/g, "").split(" / ")[0];
+  return food.name.replace(/ \([^)]*\)/g, "").split(" / ")[0].replace("/", "/\u200b");
 }
 
 /** @param {Desk} desk @param {string} key */
@@ -43,5 +43,5 @@ export function keeperName(desk, keeper) {
  */
 export function label(kind, key) {
   const textKey = `${kind}.${key}`;
-  return has(textKey) ? t(textKey) : key.replaceAll(/[_-]/g, " ");
+  return has(textKey) ? t(textKey) : key.replace(/([a-z])([A-Z])/g, "$1 $2").replaceAll(/[_-]/g, " ").toLowerCase();
 }

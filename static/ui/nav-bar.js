@@ -7,12 +7,13 @@ const places = ["feed", "today", "fish", "more"];
 
 /** The four destinations: under the thumb on a phone, down the side where there is room. */
 export class NavBar extends Element {
-  static properties = { here: {}, findings: { type: Number } };
+  static properties = { here: {}, findings: { type: Number }, news: { type: Boolean } };
 
   constructor() {
     super();
     this.here = "feed";
     this.findings = 0;
+    this.news = false;
   }
 
   render() {
@@ -25,6 +26,7 @@ export class NavBar extends Element {
             ${place === "today" && this.findings ? html`<span class="count">
               <span aria-hidden="true">${this.findings}</span>
               <span class="unseen">${t("nav.findings", { count: this.findings })}</span></span>` : ""}
+            ${place === "more" && this.news ? html`<span class="count">${t("nav.news")}</span>` : ""}
           </a>`)}
       </nav>`;
   }

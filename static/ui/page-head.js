@@ -1,5 +1,6 @@
 import { html } from "lit";
 import { Element } from "./element.js";
+/** @import { DeskStatus } from "../types.js" */
 
 /** The top of every page: which tank, which page, and where the records are. */
 export class PageHead extends Element {
@@ -10,6 +11,7 @@ export class PageHead extends Element {
     this.tank = "";
     this.heading = "";
     this.when = "";
+    /** @type {DeskStatus | null} */
     this.status = null;
   }
 

@@ -71,7 +71,7 @@ export class TideLine extends Element {
       <rect class="feeder" x=${at(this.hand)} y="1.9em" width=${at(this.feeder)} height="2em"
         fill=${`url(#${this.#rows})`}/>
       <svg x=${at(total)} y="1.9em" width="0.5em" height="2em" viewBox="0 0 5 20" preserveAspectRatio="none">
-        <path class="front" d="M0 0C0 3 5 3 5 6S1 10 1 13 3 17 3 20H0z"/>
+        <path class="front" d="M0 0C4 2 5 5 3.5 8.5S1 14 2 16.5 4 19 5 20H0z"/>
       </svg>`;
   }
 }

@@ -2,11 +2,11 @@ import { html } from "lit";
 import { Element } from "./element.js";
 import { label } from "./names.js";
 import { figure, t } from "../text/index.js";
-/** @import { Step, Source } from "../types.js" */
+/** @import { Row, Step } from "../types.js" */
 
 /** Says where a number comes from: each step with its inputs, formula, result and source. */
 export class WhyDialog extends Element {
-  static properties = { sources: { attribute: false } };
+  static properties = { sources: { attribute: false }, fishName: { attribute: false } };
 
   #heading = "";
   /** @type {Step[]} */
@@ -14,8 +14,9 @@ export class WhyDialog extends Element {
 
   constructor() {
     super();
-    /** @type {Map<string, Source>} */
+    /** @type {Map<string, Row>} */
     this.sources = new Map();
+    this.fishName = (/** @type {string} */ key) => key;
   }
 
   /** @param {string} heading @param {Step[]} steps */
@@ -43,13 +44,20 @@ export class WhyDialog extends Element {
   #step(step) {
     return html`
       <li>
-        <h3>${label("why.what", step.what)}</h3>
-        <p class="result"><output>${figure(step.value, step.unit ?? "")}</output></p>
+        <h3>${this.#what(step.what)}</h3>
+        <p class="result"><output>${figure(step.value, unitOf(step))}</output></p>
         ${step.formula ? html`<p><code>${step.formula}</code></p>` : ""}
         ${step.inputs?.length ? html`<dl>${step.inputs.map((input) => html`
-          <div><dt>${label("why.input", input.name)}</dt><dd>${figure(input.value, input.unit ?? "")}</dd></div>`)}</dl>` : ""}
+          <div><dt>${label("why.input", input.name)}</dt><dd>${figure(input.value, unitOf(input))}</dd></div>`)}</dl>` : ""}
         ${this.#source(step.source)}
       </li>`;
+  }
+
+  /** What a step found; where it speaks of one fish, the fish's key follows a colon. @param {string} what */
+  #what(what) {
+    const [key, fish] = what.split(":");
+    const words = label("why.what", key);
+    return fish ? t("why.of.fish", { what: words, fish: this.fishName(fish) }) : words;
   }
 
   /** @param {string} source one key, or several joined by a bar */
@@ -72,10 +80,13 @@ export class WhyDialog extends Element {
   }
 }
 
+/** A bare ratio carries the unit "1", which nobody says. @param {{ unit: string }} number */
+const unitOf = ({ unit }) => (unit === "1" ? "" : unit ?? "");
+
 /**
  * How far a source may be trusted, in four words.
  * @param {string} key
- * @param {Source | undefined} known
+ * @param {Row | undefined} known
  */
 function standingOf(key, known) {
   if (key === "practice" || key === "entered") return key;
