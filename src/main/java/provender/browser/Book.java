@@ -1,0 +1,35 @@
+package provender.browser;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.teavm.jso.JSExport;
+import org.teavm.jso.JSObject;
+import org.teavm.jso.core.JSArray;
+import provender.contract.TankBook;
+import provender.engine.node.Node;
+import provender.engine.reference.Reference;
+
+/** One tank's journal on the phone. */
+public final class Book {
+  private final TankBook book;
+
+  Book(Reference reference) {
+    this.book = new TankBook(reference);
+  }
+
+  /** Takes entries in any order; the same ones again do no harm. */
+  @JSExport
+  public void take(JSArray<JSObject> entries) {
+    List<Node> nodes = new ArrayList<>(entries.getLength());
+    for (int i = 0; i < entries.getLength(); i++) {
+      nodes.add(new JsNode(entries.get(i)));
+    }
+    book.take(nodes);
+  }
+
+  /** How things stand at a local time such as {@code 2026-11-25T08:10:00+01:00}. */
+  @JSExport
+  public JSObject today(String now) {
+    return JsTree.of(book.today(now));
+  }
+}

@@ -1,0 +1,79 @@
+package provender.contract;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import provender.engine.intake.Helping;
+import provender.engine.intake.Table.Share;
+import provender.engine.journal.Feeding;
+import provender.engine.today.FeedingToday;
+
+/** Feedings with their estimated shares, as JSON. */
+final class FeedingShape {
+  private FeedingShape() {}
+
+  static List<Object> all(List<FeedingToday> feedings) {
+    List<Object> list = new ArrayList<>();
+    for (FeedingToday feeding : feedings) {
+      list.add(of(feeding));
+    }
+    return list;
+  }
+
+  private static Map<String, Object> of(FeedingToday today) {
+    Feeding feeding = today.feeding();
+    double grams = 0;
+    double kj = 0;
+    for (Helping helping : feeding.meal().helpings()) {
+      grams += helping.grams();
+      kj += FeedingToday.kj(helping).value();
+    }
+    return Shapes.object(
+        "id", feeding.id(),
+        "day", (double) feeding.at().day().epochDay(),
+        "minute", (double) feeding.at().minute(),
+        "by", feeding.by(),
+        "source", feeding.fromFeeder() ? "feeder" : "hand",
+        "items", items(feeding),
+        "grams", grams,
+        "kj", kj,
+        "shares", shares(today),
+        "leftoverGrams", feeding.meal().leftoverGrams(),
+        "refusedBy", feeding.meal().refusedBy(),
+        "note", feeding.note(),
+        "corrected", feeding.corrected(),
+        "sent", feeding.sent());
+  }
+
+  static List<Object> items(Feeding feeding) {
+    List<Object> items = new ArrayList<>();
+    for (Helping helping : feeding.meal().helpings()) {
+      items.add(
+          Shapes.object(
+              "food", helping.foodKey(),
+              "grams", helping.grams(),
+              "kj", FeedingToday.kj(helping).value(),
+              "measure", helping.measure(),
+              "count", helping.count(),
+              "supplements", helping.supplements(),
+              "fish", helping.fish()));
+    }
+    return items;
+  }
+
+  /** One line per fish, its helpings added up. */
+  private static List<Object> shares(FeedingToday today) {
+    Map<String, double[]> byFish = new LinkedHashMap<>();
+    for (Share share : today.shares()) {
+      double[] sum = byFish.computeIfAbsent(today.fish(share).key(), key -> new double[2]);
+      sum[0] += share.grams();
+      sum[1] += share.kj();
+    }
+    List<Object> list = new ArrayList<>();
+    for (Map.Entry<String, double[]> line : byFish.entrySet()) {
+      list.add(Shapes.object("fish", line.getKey(), "grams", line.getValue()[0], "kj", line.getValue()[1]));
+    }
+    return list;
+  }
+}

@@ -1,0 +1,32 @@
+package provender.contract;
+
+import java.util.List;
+import java.util.Map;
+import provender.engine.journal.Journal;
+import provender.engine.node.Node;
+import provender.engine.quantity.Moment;
+import provender.engine.reference.Reference;
+import provender.engine.today.Today;
+
+/** One tank's journal, fed with entries as they are written, answering how things stand. */
+public final class TankBook {
+  private final Reference reference;
+  private final Journal journal;
+
+  public TankBook(Reference reference) {
+    this.reference = reference;
+    this.journal = new Journal(reference);
+  }
+
+  /** Takes entries in any order; known ones change nothing but the place the server gave them since. */
+  public void take(List<Node> entries) {
+    for (Node entry : entries) {
+      journal.take(entry);
+    }
+  }
+
+  /** How things stand at a local time such as {@code 2026-11-25T08:10:00+01:00}. */
+  public Map<String, Object> today(String now) {
+    return TodayShape.of(Today.of(journal, reference, Moment.parse(now)));
+  }
+}

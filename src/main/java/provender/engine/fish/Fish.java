@@ -1,0 +1,50 @@
+package provender.engine.fish;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import provender.engine.quantity.Day;
+
+/**
+ * A fish of a tank, or a group of alike fish kept as one line of the roster.
+ *
+ * @param species as the tables know it, or null for one they lack
+ * @param measurements oldest first
+ * @param arrived null when it was there before the journal began
+ */
+public record Fish(
+    String key,
+    String name,
+    String speciesName,
+    @Nullable Species species,
+    Guild guild,
+    int count,
+    boolean inIsolation,
+    boolean isHere,
+    double dominance,
+    @Nullable Day arrived,
+    List<Measurement> measurements) {
+
+  public boolean wasHereOn(Day day) {
+    return isHere && (arrived == null || !day.isBefore(arrived));
+  }
+
+  /** The last measurement up to a day that passes; before the first one was taken, the first. */
+  @Nullable Measurement lastWeighed(Day day) {
+    return last(day, true);
+  }
+
+  @Nullable Measurement lastLength(Day day) {
+    return last(day, false);
+  }
+
+  private @Nullable Measurement last(Day day, boolean weighed) {
+    Measurement found = null;
+    for (Measurement measurement : measurements) {
+      boolean fits = weighed ? measurement.isWeighed() : measurement.hasLength();
+      if (fits && (found == null || !day.isBefore(measurement.on()))) {
+        found = measurement;
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,82 @@
+package provender.engine.food;
+
+import java.util.Set;
+import provender.engine.source.Constants;
+import provender.engine.source.Figure;
+
+/** A food as keepers give it, per 100 g as fed, with the parts of a diet it brings. */
+public final class Food {
+  private final String key;
+  private final String category;
+  private final Composition composition;
+  private final double edibleFraction;
+  private final double[] componentShares;
+  private final Set<String> flags;
+  private final String source;
+  private final Figure energy;
+
+  /** @param componentShares share of each {@link Component} by its place in the enum; flags stand as 1 */
+  public Food(
+      String key,
+      String category,
+      Composition composition,
+      double edibleFraction,
+      double[] componentShares,
+      Set<String> flags,
+      String source,
+      Constants constants) {
+    this.key = key;
+    this.category = category;
+    this.composition = composition;
+    this.edibleFraction = edibleFraction;
+    this.componentShares = componentShares.clone();
+    this.flags = Set.copyOf(flags);
+    this.source = source;
+    this.energy = FoodEnergy.of(composition, isAlgae(), source, constants);
+  }
+
+  public String key() {
+    return key;
+  }
+
+  public Composition composition() {
+    return composition;
+  }
+
+  /** The part of the grams offered that can be eaten: shells and tests are weighed but not digested. */
+  public double edibleFraction() {
+    return edibleFraction;
+  }
+
+  /** Share of a component in this food's dry matter; 1 or 0 for a component that is a flag. */
+  public double share(Component component) {
+    return componentShares[component.ordinal()];
+  }
+
+  public boolean has(String flag) {
+    return flags.contains(flag);
+  }
+
+  public boolean isAlgae() {
+    return category.equals("macroalgae");
+  }
+
+  /** Digestible energy in kJ per gram of what can be eaten, as fed. */
+  public Figure energy() {
+    return energy;
+  }
+
+  /** Digestible energy, in kJ, of one gram offered. */
+  public double kjPerGram() {
+    return energy.value() * edibleFraction;
+  }
+
+  /** Dry matter, in grams, of one gram offered. */
+  public double dryPerGram() {
+    return composition.dryFraction() * edibleFraction;
+  }
+
+  public String source() {
+    return source;
+  }
+}

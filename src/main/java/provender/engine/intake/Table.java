@@ -1,0 +1,82 @@
+package provender.engine.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import provender.engine.fish.Fish;
+import provender.engine.food.Food;
+
+/** The fish that eat together on one day; it serves meals one after another and remembers how full each fish is. */
+public final class Table {
+  private final List<Eater> eaters;
+  private final double[] roomKj;
+  private final double floorPreference;
+
+  /**
+   * One line of the roster at the table.
+   *
+   * @param appetite metabolic mass of the whole line, in kg^0.80
+   * @param mostKj the most it can take in a day, in kJ
+   */
+  public record Eater(Fish fish, double appetite, double mostKj) {}
+
+  /** The part of one helping that one line of the roster is reckoned to have eaten. */
+  public record Share(int eater, Helping helping, Food food, double grams, double kj) {}
+
+  public Table(List<Eater> eaters, double floorPreference) {
+    this.eaters = List.copyOf(eaters);
+    this.floorPreference = floorPreference;
+    this.roomKj = new double[eaters.size()];
+    for (int i = 0; i < roomKj.length; i++) {
+      roomKj[i] = eaters.get(i).mostKj();
+    }
+  }
+
+  /** Who ate what of a meal. A helping handed to one fish is that fish's; refused is refused. */
+  public List<Share> serve(Meal meal) {
+    List<Share> shares = new ArrayList<>();
+    double eaten = 1 - meal.leftoverFraction();
+    for (Helping helping : meal.helpings()) {
+      Food food = helping.food();
+      if (food != null && helping.grams() > 0 && food.kjPerGram() > 0) {
+        if (helping.fish() == null) {
+          share(helping, food, helping.grams() * eaten, meal.refusedBy(), shares);
+        } else {
+          hand(helping, food, helping.fish(), meal.refusedBy(), shares);
+        }
+      }
+    }
+    return shares;
+  }
+
+  private void share(Helping helping, Food food, double grams, List<String> refusedBy, List<Share> shares) {
+    double[] weights = new double[eaters.size()];
+    double[] caps = new double[eaters.size()];
+    for (int i = 0; i < weights.length; i++) {
+      Fish fish = eaters.get(i).fish();
+      boolean atTable = !fish.inIsolation() && !refusedBy.contains(fish.key());
+      weights[i] =
+          atTable ? fish.guild().preference(food, floorPreference) * eaters.get(i).appetite() * fish.dominance() : 0;
+      caps[i] = roomKj[i] / food.kjPerGram();
+    }
+    MealShares split = MealShares.split(grams, weights, caps);
+    for (int i = 0; i < weights.length; i++) {
+      if (split.grams(i) > 0) {
+        shares.add(ate(i, helping, food, split.grams(i)));
+      }
+    }
+  }
+
+  private void hand(Helping helping, Food food, String key, List<String> refusedBy, List<Share> shares) {
+    for (int i = 0; i < eaters.size(); i++) {
+      if (eaters.get(i).fish().key().equals(key) && !refusedBy.contains(key)) {
+        shares.add(ate(i, helping, food, helping.grams()));
+      }
+    }
+  }
+
+  private Share ate(int eater, Helping helping, Food food, double grams) {
+    double kj = grams * food.kjPerGram();
+    roomKj[eater] = Math.max(0, roomKj[eater] - kj);
+    return new Share(eater, helping, food, grams, kj);
+  }
+}

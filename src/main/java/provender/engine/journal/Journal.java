@@ -1,0 +1,109 @@
+package provender.engine.journal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import provender.engine.node.Node;
+import provender.engine.quantity.Day;
+import provender.engine.quantity.Moment;
+import provender.engine.reference.Reference;
+
+/** One tank's entries, taken in whatever order they arrive, and what they add up to. */
+public final class Journal {
+  private final Reference reference;
+  private final Map<String, Kept> byId = new HashMap<>();
+  private final SharedRecords records = new SharedRecords();
+  private final Timeline feedings = new Timeline();
+  private final Timeline observations = new Timeline();
+  private final Timeline waterTests = new Timeline();
+
+  public Journal(Reference reference) {
+    this.reference = reference;
+  }
+
+  /** Takes one entry; the same one again changes nothing but the place the server gave it since. */
+  public void take(Node written) {
+    Entry entry = new Entry(written);
+    if (entry.id().isEmpty()) {
+      return;
+    }
+    Kept kept = kept(entry.id());
+    boolean isNew = kept.entry() == null;
+    kept.is(entry);
+    String target = entry.body().text("entry", "");
+    switch (entry.kind()) {
+      case "feeding" -> feedings.add(kept, isNew);
+      case "observation" -> observations.add(kept, isNew);
+      case "water-test" -> waterTests.add(kept, isNew);
+      case "record" -> records.take(entry);
+      case "amendment" -> {
+        kept(target).amendedBy(entry);
+        feedings.moved();
+        observations.moved();
+        waterTests.moved();
+      }
+      case "withdrawal" -> kept(target).withdrawnBy(entry);
+      default -> {
+        // A kind of a later day: kept by whoever stores it, without meaning here.
+      }
+    }
+  }
+
+  /** The tank as its keepers set it up and observed it. */
+  public Tank tank() {
+    return new Roster(reference, records, observations).tank();
+  }
+
+  /** The feedings from a day on, oldest first, withdrawn ones left out. */
+  public List<Feeding> feedingsSince(Day first) {
+    return feedings(first, false);
+  }
+
+  /** The feedings from a day on that someone took back, oldest first. */
+  public List<Feeding> withdrawnSince(Day first) {
+    return feedings(first, true);
+  }
+
+  /** The day of the first feeding, or null in an empty journal. */
+  public @Nullable Day firstFeedingDay() {
+    for (Kept kept : feedings.all()) {
+      Moment at = kept.at();
+      if (at != null && !kept.isWithdrawn()) {
+        return at.day();
+      }
+    }
+    return null;
+  }
+
+  /** The water tests that stand, oldest first. */
+  public List<WaterTest> waterTests() {
+    List<WaterTest> tests = new ArrayList<>();
+    for (Kept kept : waterTests.all()) {
+      Entry entry = kept.entry();
+      Moment at = kept.at();
+      if (entry != null && at != null && !kept.isWithdrawn()) {
+        tests.add(new WaterTest(at, kept.body(entry).number("temperatureC", Double.NaN)));
+      }
+    }
+    return tests;
+  }
+
+  private List<Feeding> feedings(Day first, boolean withdrawn) {
+    List<Feeding> found = new ArrayList<>();
+    for (Kept kept : feedings.since(first)) {
+      if (kept.isWithdrawn() == withdrawn) {
+        Feeding feeding = Feeding.read(kept, reference);
+        if (feeding != null) {
+          found.add(feeding);
+        }
+      }
+    }
+    return found;
+  }
+
+  private Kept kept(String id) {
+    return byId.computeIfAbsent(id, key -> new Kept());
+  }
+}

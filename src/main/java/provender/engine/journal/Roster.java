@@ -1,0 +1,152 @@
+package provender.engine.journal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import provender.engine.fish.Fish;
+import provender.engine.fish.Guild;
+import provender.engine.fish.Measurement;
+import provender.engine.fish.Species;
+import provender.engine.journal.SharedRecords.Field;
+import provender.engine.node.Node;
+import provender.engine.quantity.Day;
+import provender.engine.quantity.Moment;
+import provender.engine.reference.Reference;
+
+/** Reads the shared records and the observations of size into a tank with its fish. */
+final class Roster {
+  private static final String FALLBACK_GUILD = "omnivore";
+
+  private final Reference reference;
+  private final SharedRecords records;
+  private final Timeline observations;
+
+  Roster(Reference reference, SharedRecords records, Timeline observations) {
+    this.reference = reference;
+    this.records = records;
+    this.observations = observations;
+  }
+
+  Tank tank() {
+    List<String> tanks = records.keys("tank");
+    Map<String, Field> fields = tanks.isEmpty() ? Map.of() : records.fields("tank", tanks.get(0));
+    return new Tank(
+        SharedRecords.text(fields, "name", ""),
+        SharedRecords.number(fields, "volumeLitres", Double.NaN),
+        SharedRecords.number(fields, "temperatureC", Double.NaN),
+        SharedRecords.texts(fields.get("usualFoods")),
+        fish(),
+        measures());
+  }
+
+  private List<Tank.Measure> measures() {
+    List<Tank.Measure> measures = new ArrayList<>();
+    for (String key : records.keys("measure")) {
+      Map<String, Field> fields = records.fields("measure", key);
+      measures.add(
+          new Tank.Measure(
+              key,
+              SharedRecords.text(fields, "name", key),
+              SharedRecords.text(fields, "food", ""),
+              SharedRecords.number(fields, "grams", 0),
+              SharedRecords.text(fields, "basis", "assumed").equals("weighed")));
+    }
+    return measures;
+  }
+
+  private List<Fish> fish() {
+    List<Fish> fish = new ArrayList<>();
+    for (String key : records.keys("fish")) {
+      Fish one = fish(key);
+      if (one != null) {
+        fish.add(one);
+      }
+    }
+    return fish;
+  }
+
+  private @Nullable Fish fish(String key) {
+    Map<String, Field> fields = records.fields("fish", key);
+    String speciesName = SharedRecords.text(fields, "species", "");
+    Species species = reference.species(speciesName);
+    Guild guild = reference.guild(SharedRecords.text(fields, "guild", species == null ? FALLBACK_GUILD : species.guild()));
+    if (guild == null) {
+      guild = reference.guild(FALLBACK_GUILD);
+    }
+    if (guild == null) {
+      return null;
+    }
+    return new Fish(
+        key,
+        SharedRecords.text(fields, "name", key),
+        speciesName,
+        species,
+        guild,
+        (int) Math.max(1, SharedRecords.number(fields, "count", 1)),
+        SharedRecords.text(fields, "place", "display").equals("isolation"),
+        SharedRecords.text(fields, "status", "here").equals("here"),
+        Math.max(0, SharedRecords.number(fields, "dominance", 1)),
+        day(SharedRecords.text(fields, "arrivedOn", "")),
+        measurements(key, fields));
+  }
+
+  /** The size in the roster counts as measured on its own date, or on the day it was entered. */
+  private List<Measurement> measurements(String key, Map<String, Field> fields) {
+    List<Measurement> measurements = new ArrayList<>();
+    Field length = fields.get("lengthCm");
+    Field weight = fields.get("weightGrams");
+    if (length != null && positive(length.value())) {
+      measurements.add(
+          Measurement.length(
+              measuredOn(fields, length),
+              SharedRecords.number(fields, "lengthCm", 0),
+              SharedRecords.number(fields, "lengthErrorCm", Double.NaN)));
+    }
+    if (weight != null && positive(weight.value())) {
+      measurements.add(
+          Measurement.weighed(measuredOn(fields, weight), SharedRecords.number(fields, "weightGrams", 0)));
+    }
+    for (Kept kept : observations.all()) {
+      Entry entry = kept.entry();
+      Moment at = kept.at();
+      if (entry != null && at != null && !kept.isWithdrawn()) {
+        Node body = kept.body(entry);
+        if (body.text("fish", "").equals(key)) {
+          add(measurements, body, at.day());
+        }
+      }
+    }
+    measurements.sort((one, other) -> one.on().compareTo(other.on()));
+    return measurements;
+  }
+
+  private static void add(List<Measurement> measurements, Node body, Day on) {
+    double cm = body.number("cm", 0);
+    double grams = body.number("grams", 0);
+    String saw = body.text("saw", "");
+    if (saw.equals("length") && cm > 0) {
+      measurements.add(Measurement.length(on, cm, body.number("errorCm", Double.NaN)));
+    } else if (saw.equals("weight") && grams > 0) {
+      measurements.add(Measurement.weighed(on, grams));
+    }
+  }
+
+  private static Day measuredOn(Map<String, Field> fields, Field size) {
+    Day stated = day(SharedRecords.text(fields, "measuredOn", ""));
+    Day entered = day(size.from().happenedAt());
+    return stated != null ? stated : entered != null ? entered : Day.of(0);
+  }
+
+  private static @Nullable Day day(String text) {
+    try {
+      return Day.parse(text);
+    } catch (IllegalArgumentException unreadable) {
+      return null;
+    }
+  }
+
+  private static boolean positive(Object value) {
+    return value instanceof Double number && number > 0 && !Double.isInfinite(number);
+  }
+}

@@ -1,0 +1,34 @@
+package provender.engine.ration;
+
+import provender.engine.quantity.Range;
+import provender.engine.source.Constant;
+import provender.engine.source.Constants;
+
+/**
+ * A maintenance line: {@code coefficient × BW(kg)^exponent × exp(slope × (T − reference))}, in kJ per day.
+ *
+ * @param coefficientKj the coefficient with its band, in kJ per kg^exponent and day at the reference temperature
+ */
+public record Model(Range coefficientKj, double exponent, double temperatureSlope, double referenceC, String source) {
+  static final String FORMULA = "coefficient × BW(kg)^exponent × exp(slope × (T − reference)) × activity";
+
+  /** The line in the constants table, gathered from six published ones. */
+  public static Model usual(Constants constants) {
+    return new Model(
+        constants.range(Constant.MAINTENANCE_KJ),
+        constants.value(Constant.MASS_EXPONENT),
+        constants.value(Constant.TEMPERATURE_SLOPE),
+        constants.value(Constant.REFERENCE_TEMPERATURE_C),
+        constants.source(Constant.MAINTENANCE_KJ));
+  }
+
+  /** Energy relative to the reference temperature. */
+  double temperatureFactor(double temperatureC) {
+    return Math.exp(temperatureSlope * (temperatureC - referenceC));
+  }
+
+  /** Metabolic mass, BW(kg)^exponent. */
+  double metabolicMass(double grams) {
+    return Math.pow(grams / 1000, exponent);
+  }
+}

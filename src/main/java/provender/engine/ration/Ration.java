@@ -1,0 +1,105 @@
+package provender.engine.ration;
+
+import java.util.ArrayList;
+import java.util.List;
+import provender.engine.quantity.Energy;
+import provender.engine.quantity.Range;
+import provender.engine.source.Basis;
+import provender.engine.source.Figure;
+import provender.engine.source.Step;
+
+/** The digestible energy due per day, for one fish or for everyone at the table, in kJ. */
+public final class Ration {
+  private Ration() {}
+
+  /** One line of a roster as the ration sees it. */
+  public record Eater(Figure grams, int count, double activity) {
+
+    /** Metabolic mass of the whole line times its activity, with the error of its mass. */
+    Range burden(Model model) {
+      Range mass = grams.range();
+      Range metabolic =
+          Range.around(
+              model.metabolicMass(mass.low()), model.metabolicMass(mass.value()), model.metabolicMass(mass.high()));
+      return metabolic.times(count * activity);
+    }
+  }
+
+  /** What one line of the roster is due. */
+  public static Figure of(Eater eater, double temperatureC, Model model) {
+    Range burden = eater.burden(model);
+    double warmth = model.temperatureFactor(temperatureC);
+    Range due = burden.times(warmth).timesUnrelated(model.coefficientKj());
+    Step step =
+        Step.of(
+            "maintenance",
+            Model.FORMULA,
+            due.value(),
+            "kJ/d",
+            model.source(),
+            Step.input("coefficient", model.coefficientKj().value(), "kJ"),
+            Step.input("coefficientLow", model.coefficientKj().low(), "kJ"),
+            Step.input("coefficientHigh", model.coefficientKj().high(), "kJ"),
+            Step.input("mass", eater.grams().value(), "g"),
+            Step.input("count", eater.count(), ""),
+            Step.input("exponent", model.exponent(), ""),
+            Step.input("temperature", temperatureC, "°C"),
+            Step.input("temperatureFactor", warmth, ""),
+            Step.input("activity", eater.activity(), ""));
+    return new Figure(due, basis(eater.grams()), eater.grams().whyThen(step));
+  }
+
+  /**
+   * What all of them are due together. The errors of their masses have nothing to do with each other and partly cancel;
+   * the coefficient's error is the same for all and does not.
+   */
+  public static Figure ofAll(List<Eater> eaters, double temperatureC, Model model) {
+    Range burden = Range.ZERO;
+    double grams = 0;
+    for (Eater eater : eaters) {
+      burden = burden.plusUnrelated(eater.burden(model));
+      grams += eater.grams().value() * eater.count();
+    }
+    double warmth = model.temperatureFactor(temperatureC);
+    Range due = burden.times(warmth).timesUnrelated(model.coefficientKj());
+    List<Step> why = new ArrayList<>();
+    why.add(Step.of("biomass", "Σ mass × count", grams, "g", Step.ENTERED, Step.input("lines", eaters.size(), "")));
+    why.add(
+        Step.of(
+            "temperatureFactor",
+            "exp(slope × (T − reference))",
+            warmth,
+            "",
+            model.source(),
+            Step.input("slope", model.temperatureSlope(), "1/°C"),
+            Step.input("temperature", temperatureC, "°C"),
+            Step.input("reference", model.referenceC(), "°C")));
+    why.add(
+        Step.of(
+            "maintenanceAll",
+            "coefficient × temperature factor × Σ count × BW(kg)^exponent × activity",
+            due.value(),
+            "kJ/d",
+            model.source(),
+            Step.input("coefficient", model.coefficientKj().value(), "kJ"),
+            Step.input("coefficientLow", model.coefficientKj().low(), "kJ"),
+            Step.input("coefficientHigh", model.coefficientKj().high(), "kJ"),
+            Step.input("exponent", model.exponent(), ""),
+            Step.input("metabolicMass", burden.value(), "kg^exponent")));
+    return new Figure(due, Basis.ESTIMATED, why);
+  }
+
+  /** Only the middle of what one line is due: for the many days of a review. */
+  public static Energy middle(Eater eater, double temperatureC, Model model) {
+    return Energy.ofKj(
+        model.metabolicMass(eater.grams().value())
+            * eater.count()
+            * eater.activity()
+            * model.temperatureFactor(temperatureC)
+            * model.coefficientKj().value());
+  }
+
+  private static Basis basis(Figure mass) {
+    return mass.basis() == Basis.ASSUMED ? Basis.ASSUMED : Basis.ESTIMATED;
+  }
+}

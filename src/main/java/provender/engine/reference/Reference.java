@@ -1,0 +1,60 @@
+package provender.engine.reference;
+
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import provender.engine.fish.Guild;
+import provender.engine.fish.Species;
+import provender.engine.food.Food;
+import provender.engine.node.Node;
+import provender.engine.source.Constants;
+
+/** Everything the published tables hold, by key. */
+public final class Reference {
+  private final Map<String, Food> foods;
+  private final Map<String, Guild> guilds;
+  private final Map<String, Species> species;
+  private final Map<String, DietRule> rules;
+  private final Constants constants;
+
+  Reference(
+      Map<String, Food> foods,
+      Map<String, Guild> guilds,
+      Map<String, Species> species,
+      Map<String, DietRule> rules,
+      Constants constants) {
+    this.foods = foods;
+    this.guilds = guilds;
+    this.species = species;
+    this.rules = rules;
+    this.constants = constants;
+  }
+
+  /** Reads the tables as they stand in {@code shared/reference.json}. */
+  public static Reference of(Node tables) {
+    return new Tables(tables).reference();
+  }
+
+  public @Nullable Food food(String key) {
+    return foods.get(key);
+  }
+
+  public @Nullable Guild guild(String key) {
+    return guilds.get(key);
+  }
+
+  public @Nullable Species species(String scientificName) {
+    return species.get(scientificName);
+  }
+
+  public DietRule rule(String key) {
+    DietRule rule = rules.get(key);
+    if (rule == null) {
+      throw new IllegalArgumentException("the deficiency table lacks " + key);
+    }
+    return rule;
+  }
+
+  public Constants constants() {
+    return constants;
+  }
+}

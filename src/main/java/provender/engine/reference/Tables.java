@@ -1,0 +1,202 @@
+package provender.engine.reference;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import provender.engine.fish.Band;
+import provender.engine.fish.Guild;
+import provender.engine.fish.LengthWeight;
+import provender.engine.fish.Species;
+import provender.engine.food.Component;
+import provender.engine.food.Composition;
+import provender.engine.food.Food;
+import provender.engine.node.Node;
+import provender.engine.quantity.Range;
+import provender.engine.source.Constant;
+import provender.engine.source.Constants;
+
+/** Turns rows of the reference tables into what the engine reckons with. */
+final class Tables {
+  private final Node tables;
+
+  Tables(Node tables) {
+    this.tables = tables;
+  }
+
+  Reference reference() {
+    Constants constants = constants();
+    return new Reference(foods(constants), guilds(), species(constants), rules(), constants);
+  }
+
+  private Constants constants() {
+    Map<String, Constants.Row> rows = new HashMap<>();
+    for (Node row : tables.nodes("constants")) {
+      double value = row.number("value", Double.NaN);
+      Range range = Range.around(row.number("low", value), value, row.number("high", value));
+      rows.put(row.text("key", ""), new Constants.Row(range, row.text("unit", ""), firstOf(row.text("source", ""))));
+    }
+    return new Constants(rows);
+  }
+
+  private Map<String, Food> foods(Constants constants) {
+    Map<String, Food> foods = new LinkedHashMap<>();
+    for (Node row : tables.nodes("foods")) {
+      foods.put(row.text("key", ""), food(row, constants));
+    }
+    return foods;
+  }
+
+  private static Food food(Node row, Constants constants) {
+    Set<String> flags = new HashSet<>(parts(row.text("flags", "")));
+    double[] shares = new double[Component.values().length];
+    for (String part : parts(row.text("component_shares", ""))) {
+      int colon = part.indexOf(':');
+      Component component = Component.of(part.substring(0, colon));
+      if (component != null) {
+        shares[component.ordinal()] = Double.parseDouble(part.substring(colon + 1));
+      }
+    }
+    for (Component component : Component.values()) {
+      if (!component.isShare() && flags.contains(component.key())) {
+        shares[component.ordinal()] = 1;
+      }
+    }
+    Composition composition =
+        new Composition(
+            row.number("water_g_per_100g", 0),
+            row.number("protein_g", 0),
+            row.number("fat_g", 0),
+            row.number("carb_g", 0),
+            row.number("fibre_g", 0),
+            row.number("ash_g", 0));
+    return new Food(
+        row.text("key", ""),
+        row.text("category", ""),
+        composition,
+        row.number("edible_fraction", 1),
+        shares,
+        flags,
+        firstOf(row.text("source", "")),
+        constants);
+  }
+
+  private Map<String, Guild> guilds() {
+    Map<String, List<Band>> bands = new HashMap<>();
+    for (Node row : tables.nodes("guildComponents")) {
+      Component component = Component.of(row.text("component", ""));
+      if (component != null) {
+        bands.computeIfAbsent(row.text("guild", ""), guild -> new ArrayList<>()).add(band(row, component));
+      }
+    }
+    Map<String, Guild> guilds = new LinkedHashMap<>();
+    for (Node row : tables.nodes("guilds")) {
+      String key = row.text("guild", "");
+      guilds.put(
+          key,
+          new Guild(
+              key,
+              row.number("ration_factor", 1),
+              "practice",
+              row.number("meals_per_day_target", 1),
+              row.text("warning_level", "info"),
+              bands.getOrDefault(key, List.of())));
+    }
+    return guilds;
+  }
+
+  private static Band band(Node row, Component component) {
+    return new Band(
+        component,
+        row.number("min_share", Double.NaN),
+        row.number("target_share", Double.NaN),
+        row.number("max_share", Double.NaN),
+        (int) row.number("max_days_between", 365),
+        firstOf(row.text("source", "")));
+  }
+
+  private Map<String, Species> species(Constants constants) {
+    Map<String, Species> species = new LinkedHashMap<>();
+    for (Node row : tables.nodes("species")) {
+      String name = row.text("scientific_name", "");
+      species.put(
+          name,
+          new Species(
+              name,
+              row.text("common_name", name),
+              row.text("family", ""),
+              row.text("guild", ""),
+              row.number("max_length_cm", constants.value(Constant.UNKNOWN_LENGTH_CM)),
+              lengthWeight(row, constants),
+              hardFoodGapDays(row.text("wear_need", "none")),
+              "practice"));
+    }
+    return species;
+  }
+
+  /** A relation fitted to real fish wins over the table's, and its scatter is known. */
+  private static LengthWeight lengthWeight(Node row, Constants constants) {
+    String type = row.text("length_type", "TL");
+    double fittedA = row.number("measured_fit_a", Double.NaN);
+    if (!Double.isNaN(fittedA)) {
+      double twoSd = 1.96 * row.number("measured_scatter_sd_log", 0.2);
+      Range scatter = new Range(Math.exp(-twoSd), 1, Math.exp(twoSd));
+      return new LengthWeight(
+          fittedA, row.number("measured_fit_b", 3), type, scatter, firstOf(row.text("measured_source", "")));
+    }
+    double band = constants.value(Constant.TABLE_WEIGHT_BAND);
+    return new LengthWeight(
+        row.number("lwr_a", Double.NaN),
+        row.number("lwr_b", Double.NaN),
+        type,
+        new Range(1 - band, 1, 1 + band),
+        firstOf(row.text("lwr_source", "")));
+  }
+
+  private static int hardFoodGapDays(String wearNeed) {
+    return switch (wearNeed) {
+      case "high" -> 3;
+      case "medium" -> 7;
+      default -> 0;
+    };
+  }
+
+  private Map<String, DietRule> rules() {
+    Map<String, DietRule> rules = new LinkedHashMap<>();
+    for (Node row : tables.nodes("deficiencies")) {
+      String key = row.text("key", "");
+      rules.put(
+          key,
+          new DietRule(
+              key,
+              parts(row.text("guilds", "")),
+              row.text("severity", "medium"),
+              row.text("sure", "practice"),
+              parts(row.text("source", "")),
+              parts(row.text("offer_foods", ""))));
+    }
+    return rules;
+  }
+
+  private static String firstOf(String joined) {
+    List<String> parts = parts(joined);
+    return parts.isEmpty() ? "practice" : parts.get(0);
+  }
+
+  private static List<String> parts(String joined) {
+    List<String> parts = new ArrayList<>();
+    int from = 0;
+    while (from < joined.length()) {
+      int bar = joined.indexOf('|', from);
+      int end = bar < 0 ? joined.length() : bar;
+      if (end > from) {
+        parts.add(joined.substring(from, end));
+      }
+      from = end + 1;
+    }
+    return parts;
+  }
+}

@@ -1,0 +1,47 @@
+package provender.engine.source;
+
+/** The constants the engine reckons with; their values, ranges and sources are read from the constants table. */
+public enum Constant {
+  MAINTENANCE_KJ("maintenance_kj"),
+  MASS_EXPONENT("mass_exponent"),
+  TEMPERATURE_SLOPE("temperature_slope"),
+  REFERENCE_TEMPERATURE_C("reference_temperature_c"),
+  MODEL_MIN_C("model_min_c"),
+  MODEL_MAX_C("model_max_c"),
+  ALARM_C("alarm_c"),
+  FALLBACK_TEMPERATURE_C("fallback_temperature_c"),
+  GROSS_PROTEIN_KJ("gross_protein_kj"),
+  GROSS_FAT_KJ("gross_fat_kj"),
+  GROSS_CARBOHYDRATE_KJ("gross_carbohydrate_kj"),
+  DIGEST_PROTEIN("digest_protein"),
+  DIGEST_FAT("digest_fat"),
+  DIGEST_CARBOHYDRATE("digest_carbohydrate"),
+  ALGAE_DIGEST_PROTEIN("algae_digest_protein"),
+  ALGAE_DIGEST_FAT("algae_digest_fat"),
+  ALGAE_DIGEST_CARBOHYDRATE("algae_digest_carbohydrate"),
+  ALGAE_DIGEST_LOW("algae_digest_low"),
+  ALGAE_DIGEST_HIGH("algae_digest_high"),
+  GLASS_LENGTH_ERROR_CM("glass_length_error_cm"),
+  TABLE_WEIGHT_BAND("table_weight_band"),
+  STALE_DAYS("stale_days"),
+  MAX_INTAKE_RATIO("max_intake_ratio"),
+  FLOOR_PREFERENCE("floor_preference"),
+  TAKEN_FRACTION("taken_fraction"),
+  OVERFED_RATIO("overfed_ratio"),
+  UNDERFED_RATIO("underfed_ratio"),
+  WINDOW_DAYS("window_days"),
+  UNKNOWN_LENGTH_PART("unknown_length_part"),
+  UNKNOWN_LENGTH_CM("unknown_length_cm"),
+  UNKNOWN_LENGTH_WEIGHT_A("unknown_length_weight_a"),
+  UNKNOWN_LENGTH_WEIGHT_B("unknown_length_weight_b");
+
+  private final String key;
+
+  Constant(String key) {
+    this.key = key;
+  }
+
+  public String key() {
+    return key;
+  }
+}

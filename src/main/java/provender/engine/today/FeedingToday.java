@@ -1,0 +1,45 @@
+package provender.engine.today;
+
+import java.util.List;
+import provender.engine.diet.Review;
+import provender.engine.fish.Fish;
+import provender.engine.food.Food;
+import provender.engine.intake.Helping;
+import provender.engine.intake.Table.Share;
+import provender.engine.journal.Feeding;
+import provender.engine.quantity.Range;
+
+/** A feeding with the shares the fish are reckoned to have eaten of it. */
+public record FeedingToday(Feeding feeding, List<Share> shares, Review review) {
+
+  public Fish fish(Share share) {
+    return review.diets().get(share.eater()).fish();
+  }
+
+  /** Digestible energy of one helping as offered, in kJ; nothing for a food the tables lack. */
+  public static Range kj(Helping helping) {
+    Food food = helping.food();
+    return food == null ? Range.ZERO : food.energy().range().times(food.edibleFraction() * helping.grams());
+  }
+
+  /** Energy of a feeding that went to the display, less what was left over. */
+  static Range toDisplay(Feeding feeding, List<Fish> roster) {
+    Range kj = Range.ZERO;
+    double eaten = 1 - feeding.meal().leftoverFraction();
+    for (Helping helping : feeding.meal().helpings()) {
+      if (!isForIsolation(helping, roster)) {
+        kj = kj.plus(kj(helping).times(helping.fish() == null ? eaten : 1));
+      }
+    }
+    return kj;
+  }
+
+  private static boolean isForIsolation(Helping helping, List<Fish> roster) {
+    for (Fish fish : roster) {
+      if (fish.inIsolation() && fish.key().equals(helping.fish())) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
