@@ -82,7 +82,7 @@ final class Tables {
 
   static final Table DEFICIENCIES = Table.of("deficiencies", "deficiency.csv", "key")
       .text("key", "rule", "missing", "trigger", "sign_seen_by_keeper", "evidence", "offer").note("note")
-      .word("severity", "high", "medium", "low")
+      .word("severity", "high", "medium", "low").word("sure", "measured", "practice", "weak")
       .keysOrNone("applies_to", "guilds", "all").keysOrNone("offer_foods", "foods")
       .keys("source", SOURCES_NAME).standing("status");
 

@@ -100,7 +100,7 @@ final class Tables {
           new Guild(
               key,
               row.number("ration_factor", 1),
-              "practice",
+              firstOf(row.text("ration_source", "")),
               row.number("meals_per_day_target", 1),
               row.text("warning_level", "info"),
               bands.getOrDefault(key, List.of())));
@@ -137,15 +137,20 @@ final class Tables {
     return species;
   }
 
-  /** A relation fitted to real fish wins over the table's, and its scatter is known. */
+  /** A relation fitted to real fish wins; then a table's relation scaled to real fish; then the table as it stands. */
   private static LengthWeight lengthWeight(Node row, Constants constants) {
     String type = row.text("length_type", "TL");
     double fittedA = row.number("measured_fit_a", Double.NaN);
+    double factor = row.number("measured_weight_factor", Double.NaN);
+    double twoSd = 1.96 * row.number("measured_scatter_sd_log", 0.2);
+    Range scatter = new Range(Math.exp(-twoSd), 1, Math.exp(twoSd));
+    String measured = firstOf(row.text("measured_source", ""));
     if (!Double.isNaN(fittedA)) {
-      double twoSd = 1.96 * row.number("measured_scatter_sd_log", 0.2);
-      Range scatter = new Range(Math.exp(-twoSd), 1, Math.exp(twoSd));
-      return new LengthWeight(
-          fittedA, row.number("measured_fit_b", 3), type, scatter, firstOf(row.text("measured_source", "")));
+      return new LengthWeight(fittedA, row.number("measured_fit_b", 3), type, scatter, measured);
+    }
+    if (!Double.isNaN(factor)) {
+      double a = row.number("lwr_a", Double.NaN) * factor;
+      return new LengthWeight(a, row.number("lwr_b", Double.NaN), type, scatter, measured);
     }
     double band = constants.value(Constant.TABLE_WEIGHT_BAND);
     return new LengthWeight(
@@ -172,7 +177,7 @@ final class Tables {
           key,
           new DietRule(
               key,
-              parts(row.text("guilds", "")),
+              parts(row.text("applies_to", "")),
               row.text("severity", "medium"),
               row.text("sure", "practice"),
               parts(row.text("source", "")),
