@@ -3,7 +3,8 @@ import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
 
 const root = new URL("../../../", import.meta.url);
-const phrases = JSON.parse(readFileSync(new URL("shared/text/en.json", root), "utf8"));
+const written = readFileSync(new URL("shared/text/en.json", root), "utf8");
+const phrases = JSON.parse(written);
 
 const sources = readdirSync(new URL("static/", root), { recursive: true })
   .map(String)
@@ -14,6 +15,11 @@ test("every sentence that the pages ask for by its whole key is there", () => {
   const missing = sources.flatMap(({ name, text }) =>
     [...text.matchAll(/\bt\("([^"]+)"/g)].filter(([, key]) => !(key in phrases)).map(([, key]) => `${name}: ${key}`));
   assert.deepEqual(missing, []);
+});
+
+test("no key is given twice, where the later would silently win", () => {
+  const keys = [...written.matchAll(/^  "([^"]+)":/gm)].map(([, key]) => key);
+  assert.deepEqual(keys.filter((key, place) => keys.indexOf(key) !== place), []);
 });
 
 test("every plural has a form for the rest", () => {
