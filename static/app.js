@@ -94,6 +94,14 @@ function show(desk) {
   const asksFirst = !desk.keeper ? "sign-in" : desk.tank || place === "sign-in" ? null : "tank-list";
   mount(asksFirst ?? pages[place], desk);
   showNav(desk.keeper && desk.tank ? place : null, desk);
+  showTrouble(desk.trouble);
+}
+
+/** Above every page, because no figure on it is to be trusted then. @param {boolean} trouble */
+function showTrouble(trouble) {
+  const banner = /** @type {HTMLElement} */ (document.getElementById("trouble"));
+  if (trouble === (banner.textContent !== "")) return;
+  banner.textContent = trouble ? t("status.notReckoned") : "";
 }
 
 /** @param {string} tag @param {Desk} desk */

@@ -62,6 +62,11 @@ export class Desk extends EventTarget {
     return this.#open?.today ?? null;
   }
 
+  /** Whether {@link today} is older than the records, because the day could not be reckoned. */
+  get trouble() {
+    return this.#open?.trouble ?? false;
+  }
+
   get status() {
     return this.#sync.status;
   }

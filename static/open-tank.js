@@ -7,6 +7,8 @@ export class OpenTank {
   tank;
   /** @type {Today | null} */
   today = null;
+  /** Whether the last attempt to reckon the day failed, so that the view is older than the records. */
+  trouble = false;
   /** @type {Book | null} */
   #book = null;
   #filling = false;
@@ -27,7 +29,7 @@ export class OpenTank {
 
   /** Takes entries, in any order and again, without looking at the result yet. @param {Entry[]} entries */
   take(entries) {
-    this.#book?.take(entries);
+    if (this.#book) takeAll(this.#book, entries);
   }
 
   /**
@@ -41,13 +43,21 @@ export class OpenTank {
     this.#filling = true;
     const entries = await reading;
     if (this.#book !== book) return;
-    book.take(entries);
+    takeAll(book, entries);
     this.#filling = false;
     this.fold();
   }
 
+  /** Reckons the day anew. When that fails the records are none the worse: the view before stands, and says so. */
   fold() {
-    if (this.#book && !this.#filling) this.today = this.#book.today(this.nowIso());
+    if (!this.#book || this.#filling) return;
+    try {
+      this.today = this.#book.today(this.nowIso());
+      this.trouble = false;
+    } catch (fault) {
+      this.trouble = true;
+      console.error("provender: the day could not be reckoned:", fault);
+    }
   }
 
   /** The present moment where the tank stands, such as 2026-11-25T08:10:00+01:00. */
@@ -64,4 +74,26 @@ export class OpenTank {
 /** @param {TankRow} row @returns {Tank} */
 function tankOf({ id, name, role, zone }) {
   return { id, name, role, zone };
+}
+
+/**
+ * One entry that cannot be read must not hide the others.
+ * @param {Book} book
+ * @param {Entry[]} entries
+ */
+function takeAll(book, entries) {
+  try {
+    book.take(entries);
+  } catch {
+    for (const entry of entries) takeOne(book, entry);
+  }
+}
+
+/** @param {Book} book @param {Entry} entry */
+function takeOne(book, entry) {
+  try {
+    book.take([entry]);
+  } catch (fault) {
+    console.error("provender: passed over in the figures, kept in the journal:", entry.id, fault);
+  }
 }

@@ -82,7 +82,8 @@ export class FishDetail extends Element {
         <dd><small>${t("ration.between", { span: range(dueKj.low, dueKj.high, kj) })}</small></dd></div>
       <div><dt>${t("fish.got")}</dt>
         <dd><span class="figure estimated"><span class="about">≈</span>${kj(gotKj.value)}</span></dd>
-        <dd><small>${t("fish.gotGrams", { mass: grams(fish.gotGrams), span: range(gotKj.low, gotKj.high, kj) })}</small></dd></div>
+        <dd><small>${t(gotKj.low < gotKj.high ? "fish.gotGramsBetween" : "fish.gotGrams", {
+          mass: grams(fish.gotGrams), span: range(gotKj.low, gotKj.high, kj) })}</small></dd></div>
       <div><dt>${t("fish.week")}</dt>
         <dd>${t("fish.weekOf", { got: kj(fish.weekGotKj), due: kj(fish.weekDueKj) })}</dd>
         <dd><small>${fish.lastTookDay === null ? t("fish.neverTook") : t("fish.lastTook", { day: dayName(fish.lastTookDay, this.day) })}</small></dd></div>

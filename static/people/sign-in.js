@@ -17,7 +17,10 @@ export class SignIn extends Element {
   render() {
     return html`
       <form class="page card stack" @submit=${this.#submit}>
-        <h1>${t("people.signIn.heading")}</h1>
+        <hgroup>
+          <p>${t("app.name")}</p>
+          <h1>${t("people.signIn.heading")}</h1>
+        </hgroup>
         <label for="sign-in-name">${t("people.signIn.name")}</label>
         <input id="sign-in-name" name="name" autocomplete="username" autocapitalize="none" spellcheck="false"
           aria-describedby="sign-in-trouble" required>

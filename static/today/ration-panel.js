@@ -44,8 +44,8 @@ export class RationPanel extends Element {
           <tr><th scope="row">${this.foodName(food)}</th>
             <td><strong>${grams(mass.value)}</strong></td><td><small>${range(mass.low, mass.high, grams)}</small></td></tr>`)}
         </tbody></table>` : ""}
-      <p><small>${t("ration.ofBody", {
-        share: percent(body.value / 100), span: range(body.low / 100, body.high / 100, percent) })}</small></p>`;
+      ${body ? html`<p><small>${t("ration.ofBody", {
+        share: percent(body.value / 100), span: range(body.low / 100, body.high / 100, percent) })}</small></p>` : ""}`;
   }
 
   /** @param {"due" | "given" | "remaining"} which @param {string} about */

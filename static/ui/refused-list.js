@@ -22,14 +22,14 @@ export class RefusedList extends Element {
     return html`
       <h3>${t("status.refused.heading")}</h3>
       <p>${t("status.refused.means")}</p>
-      <ul class="stack">${repeat(this.refusals, ({ id }) => id, (refusal) => this.#row(refusal))}</ul>`;
+      <ul>${repeat(this.refusals, ({ id }) => id, (refusal) => this.#row(refusal))}</ul>`;
   }
 
   /** @param {Refusal} refusal */
   #row({ id, entry, problem }) {
     const kind = `status.kind.${entry.kind}`;
     return html`
-      <li class="card stack">
+      <li class="stack">
         <p><strong>${has(kind) ? t(kind) : entry.kind}</strong> <time>${entry.happenedAt.slice(0, 16).replace("T", " ")}</time></p>
         <p>${problem?.detail ?? problem?.title ?? t("status.refused.noReason")}</p>
         ${problem?.errors?.length ? html`<ul>${problem.errors.map(({ field, takes }) => html`<li>${field}: ${takes}</li>`)}</ul>` : ""}

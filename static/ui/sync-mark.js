@@ -21,7 +21,7 @@ export class SyncMark extends Element {
       : status.state === "sent" ? t("sync.sent") : t("sync.onPhone", { count: status.unsent });
     return html`
       <details class=${status.state}>
-        <summary role="status">${icon(status.state)}<span>${words}</span></summary>
+        <summary>${icon(status.state)}<span role="status">${words}</span></summary>
         <p>${t(`sync.${status.state}.means`)}</p>
         ${status.why ? html`<p>${t(`sync.why.${status.why}`)}</p>` : ""}
         ${status.why === "signIn" ? html`<p><a href="#/sign-in">${t("people.signIn.go")}</a></p>` : ""}
