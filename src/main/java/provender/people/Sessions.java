@@ -35,7 +35,7 @@ public final class Sessions {
 
     record Unknown() implements SignIn {}
 
-    record TooMany(Duration wait) implements SignIn {}
+    record TooMany(Duration delay) implements SignIn {}
   }
 
   public SignIn signIn(String name, String password, String address, Instant now) {

@@ -1,0 +1,36 @@
+package provender.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Map;
+
+/** Reads request bodies; numbers keep their digits, a key that stands twice is refused. */
+final class Json {
+  private static final JsonMapper READER =
+      JsonMapper.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+
+  private Json() {}
+
+  static JsonNode object(String body) {
+    try {
+      JsonNode node = READER.readTree(body);
+      if (node.isObject()) {
+        return node;
+      }
+    } catch (JsonProcessingException broken) {
+      throw Problem.badRequest("this is not JSON", "body", "a JSON object (RFC 8259)");
+    }
+    throw Problem.badRequest("this is no JSON object", "body", "a JSON object (RFC 8259)");
+  }
+
+  static Map<?, ?> map(String body) {
+    return READER.convertValue(object(body), Map.class);
+  }
+}

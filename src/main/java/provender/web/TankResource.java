@@ -1,0 +1,156 @@
+package provender.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.inject.Singleton;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import provender.people.PeopleStore;
+import provender.people.Seat;
+import provender.sync.Answer;
+import provender.sync.JournalStore;
+import provender.sync.JournalStore.Page;
+import provender.sync.JournalStore.Position;
+import provender.sync.JournalStore.Stored;
+import provender.sync.Pull;
+import provender.sync.Push;
+import provender.sync.TankKey;
+
+/** The tanks one may see, and their journals: entries in, entries out. */
+@Path("/api/v1/tanks")
+@Singleton
+@Produces(MediaType.APPLICATION_JSON)
+class TankResource {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final JournalStore journals;
+  private final PeopleStore people;
+  private final Signed signed;
+
+  TankResource(JournalStore journals, PeopleStore people, Signed signed) {
+    this.journals = journals;
+    this.people = people;
+    this.signed = signed;
+  }
+
+  @GET
+  @Operation(summary = "The tanks of the signed-in keeper's households, with where each journal ends")
+  String tanks() {
+    ObjectNode answer = JSON.createObjectNode();
+    ArrayNode tanks = answer.putArray("tanks");
+    for (Seat seat : people.seats(signed.keeper().id())) {
+      Position position = journals.position(key(seat));
+      tanks
+          .addObject()
+          .put("id", seat.tank())
+          .put("household", seat.household())
+          .put("name", seat.tankName())
+          .put("role", SessionResource.lower(seat.role().name()))
+          .put("zone", seat.zone())
+          .put("head", position.head())
+          .put("epoch", position.epoch());
+    }
+    return answer.toString();
+  }
+
+  @POST
+  @Path("/{tank}/entries")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Push at most 500 entries in 256 KiB; each is answered for itself, and a 200 means kept")
+  String push(@PathParam("tank") String tank, String body) {
+    Seat seat = signed.seatToRecord(tank);
+    if (body.getBytes(StandardCharsets.UTF_8).length > Push.MOST_BYTES) {
+      throw Problem.tooLarge("a batch holds at most 262144 bytes");
+    }
+    JsonNode entries = Json.object(body).path("entries");
+    if (!entries.isArray() || entries.size() > Push.MOST_ENTRIES) {
+      throw Problem.badRequest("a batch cannot be used", "entries", "a list of at most 500 entries");
+    }
+    List<JsonNode> list = new ArrayList<>();
+    entries.forEach(list::add);
+    Push.Result result =
+        new Push(journals)
+            .take(key(seat), list, keeper -> people.isMember(seat.household(), keeper), Instant.now());
+    ObjectNode answer = JSON.createObjectNode();
+    ArrayNode answers = answer.putArray("answers");
+    result.answers().forEach(one -> write(one, answers.addObject()));
+    return ended(answer, result.position()).toString();
+  }
+
+  @GET
+  @Path("/{tank}/entries")
+  @Operation(summary = "Pull the entries after a place, in order, at most 500 a page")
+  String pull(
+      @PathParam("tank") String tank,
+      @QueryParam("after") @DefaultValue("0") String after,
+      @QueryParam("limit") @DefaultValue("500") String limit) {
+    Seat seat = signed.seat(tank);
+    long from = whole("after", after, 0, Long.MAX_VALUE);
+    int most = (int) whole("limit", limit, 1, Pull.MOST_ENTRIES);
+    Page page = new Pull(journals).after(key(seat), from, most);
+    ObjectNode answer = JSON.createObjectNode();
+    ArrayNode entries = answer.putArray("entries");
+    long last = from;
+    for (Stored stored : page.entries()) {
+      entries.add(inItsPlace(stored));
+      last = stored.seq();
+    }
+    answer.put("more", last < page.position().head() && !page.entries().isEmpty());
+    return ended(answer, page.position()).toString();
+  }
+
+  private static JsonNode inItsPlace(Stored stored) {
+    ObjectNode entry = (ObjectNode) Json.object(stored.written());
+    return entry.put("seq", stored.seq()).put("receivedAt", stored.receivedAt().toString());
+  }
+
+  private static void write(Answer one, ObjectNode answer) {
+    answer.put("id", one.id()).put("outcome", SessionResource.lower(one.outcome().name()));
+    if (one.seq() != null) {
+      answer.put("seq", one.seq());
+    }
+    if (!one.faults().isEmpty()) {
+      ObjectNode problem = answer.putObject("problem");
+      problem.put("type", "about:blank").put("title", "some fields cannot be used").put("status", 422);
+      ArrayNode errors = problem.putArray("errors");
+      one.faults().forEach(fault -> errors.addObject().put("field", fault.field()).put("takes", fault.takes()));
+    }
+  }
+
+  private static ObjectNode ended(ObjectNode answer, Position position) {
+    return answer
+        .put("head", position.head())
+        .put("epoch", position.epoch())
+        .put("serverTime", Instant.now().toString());
+  }
+
+  private static long whole(String field, String text, long least, long most) {
+    try {
+      long number = Long.parseLong(text);
+      if (number >= least && number <= most) {
+        return number;
+      }
+    } catch (NumberFormatException notANumber) {
+      // Refused below, like a number out of bounds.
+    }
+    throw Problem.badRequest("a field cannot be used", field, "a whole number from " + least + " to " + most);
+  }
+
+  private static TankKey key(Seat seat) {
+    return new TankKey(seat.household(), seat.tank());
+  }
+}
