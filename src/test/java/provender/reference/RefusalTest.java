@@ -88,8 +88,8 @@ class RefusalTest {
     }
 
     @Test void of_an_unknown_food_is_refused() throws IOException {
-      copy.change("deficiency.csv", "no_sponge", "gel_food_algae", "moon_cheese");
-      refusedAt("deficiency.csv", "no_sponge", "offer_foods", "'moon_cheese' is not in the table foods");
+      copy.change("deficiency.csv", "no-sponge", "gel_food_algae", "moon_cheese");
+      refusedAt("deficiency.csv", "no-sponge", "offer_foods", "'moon_cheese' is not in the table foods");
     }
 
     @Test void that_stands_twice_is_refused_where_it_stands_again() throws IOException {

@@ -1,0 +1,105 @@
+package provender;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+
+/** The packaged server as a process of its own, to be killed and started again over the same data. */
+public final class RunningServer implements AutoCloseable {
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+  private final Path data;
+  private final int port;
+  private final Process process;
+
+  private RunningServer(Path data, int port) throws IOException {
+    this.data = data;
+    this.port = port;
+    Path log = Path.of("target", "server-" + port + ".log");
+    this.process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Dquarkus.profile=demo",
+                "-Dprovender.data=" + data,
+                "-Dquarkus.http.port=" + port,
+                "-jar",
+                "target/quarkus-app/quarkus-run.jar")
+            .redirectErrorStream(true)
+            .redirectOutput(ProcessBuilder.Redirect.appendTo(log.toFile()))
+            .start();
+  }
+
+  /** A server with the demo, over an empty folder of its own. */
+  public static RunningServer fresh(String name) {
+    try (ServerSocket free = new ServerSocket(0)) {
+      Path data = Files.createTempDirectory(Path.of("target"), name);
+      int port = free.getLocalPort();
+      free.close();
+      return start(data, port);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  /** The same data at the same address, once more. */
+  public RunningServer again() {
+    return start(data, port);
+  }
+
+  private static RunningServer start(Path data, int port) {
+    try {
+      RunningServer server = new RunningServer(data, port);
+      server.awaitAnswer();
+      return server;
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(interrupted);
+    }
+  }
+
+  public String url() {
+    return "http://127.0.0.1:" + port;
+  }
+
+  /** As a power cut would: no goodbye. */
+  public void kill() {
+    process.destroyForcibly();
+    try {
+      process.waitFor(20, TimeUnit.SECONDS);
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  @Override
+  public void close() {
+    kill();
+  }
+
+  private void awaitAnswer() throws IOException, InterruptedException {
+    HttpClient client = HttpClient.newHttpClient();
+    HttpRequest ready = HttpRequest.newBuilder(URI.create(url() + "/q/health/ready")).build();
+    long until = System.nanoTime() + PATIENCE.toNanos();
+    while (System.nanoTime() < until && process.isAlive()) {
+      try {
+        if (client.send(ready, BodyHandlers.discarding()).statusCode() == 200) {
+          return;
+        }
+      } catch (IOException notYet) {
+        // It is still starting.
+      }
+      Thread.sleep(200);
+    }
+    throw new IllegalStateException("the server did not come up; see target/server-" + port + ".log");
+  }
+}
