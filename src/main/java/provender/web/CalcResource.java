@@ -28,7 +28,7 @@ class CalcResource {
   @Operation(
       summary = "One calculation: weight, food-energy, ration or meal-shares",
       description = "Units stand in the field names; answers carry low and high where a range is honest, and why.")
-  Map<String, Object> answer(@PathParam("name") String name, String body) {
+  public Map<String, Object> answer(@PathParam("name") String name, String body) {
     if (!Calculation.isKnown(name)) {
       throw Problem.notFound();
     }

@@ -40,7 +40,7 @@ class SessionResource {
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Sign in with name and password; the session is a cookie for 180 days")
-  Response signIn(String body, HttpServerRequest request) {
+  public Response signIn(String body, HttpServerRequest request) {
     JsonNode asked = Json.object(body);
     String address = request.remoteAddress() == null ? "" : request.remoteAddress().hostAddress();
     SignIn outcome = sessions.signIn(text(asked, "name"), text(asked, "password"), address, Instant.now());
@@ -55,13 +55,13 @@ class SessionResource {
 
   @GET
   @Operation(summary = "Who is signed in; 401 when nobody is")
-  Map<String, Object> who() {
+  public Map<String, Object> who() {
     return whoIs(signed.keeper());
   }
 
   @DELETE
   @Operation(summary = "Sign out; the session is gone at once")
-  Response signOut(HttpServerRequest request) {
+  public Response signOut(HttpServerRequest request) {
     String token = signed.token();
     if (token != null) {
       sessions.signOut(token);

@@ -49,7 +49,7 @@ class TankResource {
 
   @GET
   @Operation(summary = "The tanks of the signed-in keeper's households, with where each journal ends")
-  String tanks() {
+  public String tanks() {
     ObjectNode answer = JSON.createObjectNode();
     ArrayNode tanks = answer.putArray("tanks");
     for (Seat seat : people.seats(signed.keeper().id())) {
@@ -71,7 +71,7 @@ class TankResource {
   @Path("/{tank}/entries")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Push at most 500 entries in 256 KiB; each is answered for itself, and a 200 means kept")
-  String push(@PathParam("tank") String tank, String body) {
+  public String push(@PathParam("tank") String tank, String body) {
     Seat seat = signed.seatToRecord(tank);
     if (body.getBytes(StandardCharsets.UTF_8).length > Push.MOST_BYTES) {
       throw Problem.tooLarge("a batch holds at most 262144 bytes");
@@ -94,7 +94,7 @@ class TankResource {
   @GET
   @Path("/{tank}/entries")
   @Operation(summary = "Pull the entries after a place, in order, at most 500 a page")
-  String pull(
+  public String pull(
       @PathParam("tank") String tank,
       @QueryParam("after") @DefaultValue("0") String after,
       @QueryParam("limit") @DefaultValue("500") String limit) {
