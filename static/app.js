@@ -11,6 +11,7 @@ import { FishPage } from "./fish/fish-page.js";
 import { FishRow } from "./fish/fish-row.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
+import { SourcesPage } from "./sources/sources-page.js";
 import { PhoneStore } from "./store/phone-store.js";
 import { Sync } from "./sync/sync.js";
 import { loadText, t } from "./text/index.js";
@@ -47,6 +48,7 @@ const elements = {
   "ration-panel": RationPanel,
   "refused-list": RefusedList,
   "sign-in": SignIn,
+  "sources-page": SourcesPage,
   "sync-mark": SyncMark,
   "tank-list": TankList,
   "tide-line": TideLine,
@@ -57,7 +59,7 @@ const elements = {
 
 /** @type {Record<string, string>} */
 const pages = {
-  feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", "sign-in": "sign-in",
+  feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", sources: "sources-page", "sign-in": "sign-in",
 };
 
 await start().catch(tellNotStarted);

@@ -129,6 +129,19 @@ export interface ReferenceTables {
   species: Row[];
   guilds: Row[];
   sources: Source[];
+  constants: Constant[];
+}
+
+export interface Constant extends Row {
+  key: string;
+  value: number;
+  low?: number;
+  high?: number;
+  unit: string;
+  what: string;
+  source: string;
+  status: string;
+  note?: string;
 }
 
 export interface Food extends Row {
@@ -141,6 +154,8 @@ export interface Source extends Row {
   key: string;
   citation: string;
   status: string;
+  read_as?: string;
+  licence?: string;
 }
 
 export interface ReferenceMaps {
@@ -149,6 +164,7 @@ export interface ReferenceMaps {
   species: Map<string, Row>;
   guilds: Map<string, Row>;
   sources: Map<string, Source>;
+  constants: Map<string, Constant>;
 }
 
 export interface Step {

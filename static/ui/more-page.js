@@ -46,6 +46,7 @@ export class MorePage extends Element {
           <section>
             <h2>${t("more.figures")}</h2>
             <dl class="cautions">${notes.map((key) => html`<div><dt>${t(`figures.${key}`)}</dt><dd>${t(`figures.${key}.text`)}</dd></div>`)}</dl>
+            <p><a class="firm" href="#/sources">${t("more.audit")}</a></p>
           </section>
         </div>
       </div>`;

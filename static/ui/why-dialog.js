@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { Element } from "./element.js";
 import { label } from "./names.js";
+import { standingOf } from "./standing.js";
 import { figure, t } from "../text/index.js";
 /** @import { Row, Step } from "../types.js" */
 
@@ -82,14 +83,3 @@ export class WhyDialog extends Element {
 
 /** A bare ratio carries the unit "1", which nobody says. @param {{ unit: string }} number */
 const unitOf = ({ unit }) => (unit === "1" ? "" : unit ?? "");
-
-/**
- * How far a source may be trusted, in four words.
- * @param {string} key
- * @param {Row | undefined} known
- */
-function standingOf(key, known) {
-  if (key === "practice" || key === "entered") return key;
-  if (key.startsWith("memory:") || known?.status === "memory") return "memory";
-  return known?.status === "practice" ? "practice" : "read";
-}

@@ -116,7 +116,7 @@ class FeedingOfflineIT {
         free(page, "sign-in", theme, size[0]);
         enter(page);
         page.evaluate("theme => document.documentElement.dataset.theme = theme", theme);
-        for (String where : List.of("feed", "today", "fish", "more", "tanks")) {
+        for (String where : List.of("feed", "today", "fish", "more", "tanks", "sources")) {
           page.navigate(server.url() + "/#/" + where);
           page.evaluate("theme => document.documentElement.dataset.theme = theme", theme);
           page.waitForTimeout(300);
