@@ -31,7 +31,9 @@ final class TodayShape {
         "feedings", FeedingShape.all(today.feedings(FEEDINGS_DAYS)),
         "withdrawn", withdrawn(today.withdrawn(FEEDINGS_DAYS)),
         "lastFeeding", lastFeeding(today.lastFeeding()),
-        "measures", measures(today.tank()),
+        "measures", LarderShape.measures(today.tank()),
+        "ownFoods", LarderShape.ownFoods(today.tank(), today.reference()),
+        "recipes", LarderShape.recipes(today.tank()),
         "findings", findings(today.findings()),
         "days", days(today.review(), today));
   }
@@ -80,20 +82,6 @@ final class TodayShape {
         ? null
         : Shapes.object(
             "day", (double) feeding.at().day().epochDay(), "minute", (double) feeding.at().minute(), "by", feeding.by());
-  }
-
-  private static List<Object> measures(Tank tank) {
-    List<Object> list = new ArrayList<>();
-    for (Tank.Measure measure : tank.measures()) {
-      list.add(
-          Shapes.object(
-              "key", measure.key(),
-              "name", measure.name(),
-              "food", measure.food(),
-              "grams", measure.grams(),
-              "basis", measure.weighed() ? "weighed" : "assumed"));
-    }
-    return list;
   }
 
   private static List<Object> findings(List<Finding> findings) {

@@ -51,6 +51,11 @@ public final class Journal {
     }
   }
 
+  /** The published tables, and the foods this tank's keepers wrote down. */
+  public Reference reference() {
+    return reference.with(OwnFoods.read(records, reference.constants()));
+  }
+
   /** The tank as its keepers set it up and observed it. */
   public Tank tank() {
     return new Roster(reference, records, observations).tank();
@@ -91,10 +96,11 @@ public final class Journal {
   }
 
   private List<Feeding> feedings(Day first, boolean withdrawn) {
+    Reference known = reference();
     List<Feeding> found = new ArrayList<>();
     for (Kept kept : feedings.since(first)) {
       if (kept.isWithdrawn() == withdrawn) {
-        Feeding feeding = Feeding.read(kept, reference);
+        Feeding feeding = Feeding.read(kept, known);
         if (feeding != null) {
           found.add(feeding);
         }

@@ -37,22 +37,9 @@ final class Roster {
         SharedRecords.number(fields, "temperatureC", Double.NaN),
         SharedRecords.texts(fields.get("usualFoods")),
         fish(),
-        measures());
-  }
-
-  private List<Tank.Measure> measures() {
-    List<Tank.Measure> measures = new ArrayList<>();
-    for (String key : records.keys("measure")) {
-      Map<String, Field> fields = records.fields("measure", key);
-      measures.add(
-          new Tank.Measure(
-              key,
-              SharedRecords.text(fields, "name", key),
-              SharedRecords.text(fields, "food", ""),
-              SharedRecords.number(fields, "grams", 0),
-              SharedRecords.text(fields, "basis", "assumed").equals("weighed")));
-    }
-    return measures;
+        Larder.measures(records),
+        Larder.ownFoods(records),
+        Larder.recipes(records));
   }
 
   private List<Fish> fish() {

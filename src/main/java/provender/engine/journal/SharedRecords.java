@@ -58,6 +58,18 @@ final class SharedRecords {
     return field != null && field.value() instanceof String text ? text : otherwise;
   }
 
+  static List<Node> nodes(@Nullable Field field) {
+    List<Node> nodes = new ArrayList<>();
+    if (field != null && field.value() instanceof List<?> list) {
+      for (Object item : list) {
+        if (item instanceof Node node) {
+          nodes.add(node);
+        }
+      }
+    }
+    return nodes;
+  }
+
   static List<String> texts(@Nullable Field field) {
     List<String> texts = new ArrayList<>();
     if (field != null && field.value() instanceof List<?> list) {

@@ -2,6 +2,7 @@ package provender.engine.journal;
 
 import java.util.List;
 import provender.engine.fish.Fish;
+import provender.engine.node.Node;
 
 /** A tank as its keepers set it up: volume in litres and temperature in °C are NaN where nobody said. */
 public record Tank(
@@ -10,8 +11,16 @@ public record Tank(
     double temperatureC,
     List<String> usualFoods,
     List<Fish> fish,
-    List<Measure> measures) {
+    List<Measure> measures,
+    List<OwnFood> ownFoods,
+    List<Recipe> recipes) {
 
   /** A measure people use at this tank and the grams of one food it holds. */
   public record Measure(String key, String name, String food, double grams, boolean weighed) {}
+
+  /** A food of the tank's own, by the name its keepers gave it. */
+  public record OwnFood(String key, String name, String category) {}
+
+  /** Foods that are given together with one tap. */
+  public record Recipe(String key, String name, List<Node> items) {}
 }

@@ -1,5 +1,6 @@
 package provender.engine.reference;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import provender.engine.fish.Guild;
@@ -32,6 +33,16 @@ public final class Reference {
   /** Reads the tables as they stand in {@code shared/reference.json}. */
   public static Reference of(Node tables) {
     return new Tables(tables).reference();
+  }
+
+  /** These tables with a tank's own foods beside the published ones; a published key stays what it is. */
+  public Reference with(Map<String, Food> own) {
+    if (own.isEmpty()) {
+      return this;
+    }
+    Map<String, Food> all = new LinkedHashMap<>(own);
+    all.putAll(foods);
+    return new Reference(all, guilds, species, rules, constants);
   }
 
   public @Nullable Food food(String key) {
