@@ -37,7 +37,7 @@ public final class Journal {
       case "feeding" -> feedings.add(kept, isNew);
       case "observation" -> observations.add(kept, isNew);
       case "water-test" -> waterTests.add(kept, isNew);
-      case "record" -> records.take(entry);
+      case "record" -> records.take(entry, kept);
       case "amendment" -> {
         kept(target).amendedBy(entry);
         feedings.moved();

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import provender.engine.fish.Fish;
 import provender.engine.fish.Guild;
+import provender.engine.fish.LengthWeight;
 import provender.engine.fish.Measurement;
 import provender.engine.fish.Species;
 import provender.engine.journal.SharedRecords.Field;
@@ -13,6 +14,8 @@ import provender.engine.node.Node;
 import provender.engine.quantity.Day;
 import provender.engine.quantity.Moment;
 import provender.engine.reference.Reference;
+import provender.engine.source.Constant;
+import provender.engine.source.Step;
 
 /** Reads the shared records and the observations of size into a tank with its fish. */
 final class Roster {
@@ -56,7 +59,7 @@ final class Roster {
   private @Nullable Fish fish(String key) {
     Map<String, Field> fields = records.fields("fish", key);
     String speciesName = SharedRecords.text(fields, "species", "");
-    Species species = reference.species(speciesName);
+    Species species = species(speciesName, fields);
     Guild guild = reference.guild(SharedRecords.text(fields, "guild", species == null ? FALLBACK_GUILD : species.guild()));
     if (guild == null) {
       guild = reference.guild(FALLBACK_GUILD);
@@ -76,6 +79,20 @@ final class Roster {
         Math.max(0, SharedRecords.number(fields, "dominance", 1)),
         day(SharedRecords.text(fields, "arrivedOn", "")),
         measurements(key, fields));
+  }
+
+  /** A species of the tables; else one of the family its keeper named, of the greatest length they gave. */
+  private @Nullable Species species(String name, Map<String, Field> fields) {
+    Species known = reference.species(name);
+    String family = SharedRecords.text(fields, "family", "");
+    LengthWeight relation = reference.family(family);
+    if (known != null || relation == null) {
+      return known;
+    }
+    double usual = reference.constants().value(Constant.UNKNOWN_LENGTH_CM);
+    double longest = SharedRecords.number(fields, "maxLengthCm", usual);
+    String guild = SharedRecords.text(fields, "guild", FALLBACK_GUILD);
+    return new Species(name, name, family, guild, longest, relation, 0, Step.PRACTICE);
   }
 
   /** The size in the roster counts as measured on its own date, or on the day it was entered. */

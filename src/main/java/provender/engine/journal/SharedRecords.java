@@ -9,32 +9,48 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import provender.engine.node.Node;
 
-/** The records that keepers share (tank, fish, measures), each the sum of the changes made to it, field by field. */
+/** The records that keepers share (tank, fish, measures), each the sum of the standing changes to it, field by field. */
 final class SharedRecords {
-  private final Map<String, Map<String, Map<String, Entry>>> changes = new HashMap<>();
+  private final Map<String, Map<String, Map<String, Kept>>> changes = new HashMap<>();
 
-  void take(Entry entry) {
+  void take(Entry entry, Kept kept) {
     String record = entry.body().text("record", "");
     String key = entry.body().text("key", "");
     changes
         .computeIfAbsent(record, name -> new TreeMap<>())
         .computeIfAbsent(key, name -> new LinkedHashMap<>())
-        .put(entry.id(), entry);
+        .put(entry.id(), kept);
   }
 
-  /** The keys of one sort of record, in alphabetical order. */
+  /** The keys of one sort of record, in alphabetical order; one whose every change was taken back never was. */
   List<String> keys(String record) {
-    return new ArrayList<>(changes.getOrDefault(record, Map.of()).keySet());
+    List<String> keys = new ArrayList<>();
+    for (String key : changes.getOrDefault(record, Map.of()).keySet()) {
+      if (!standing(record, key).isEmpty()) {
+        keys.add(key);
+      }
+    }
+    return keys;
+  }
+
+  private List<Entry> standing(String record, String key) {
+    List<Entry> standing = new ArrayList<>();
+    for (Kept kept : changes.getOrDefault(record, Map.of()).getOrDefault(key, Map.of()).values()) {
+      Entry entry = kept.entry();
+      if (entry != null && !kept.isWithdrawn()) {
+        standing.add(entry);
+      }
+    }
+    standing.sort(Kept::byRank);
+    return standing;
   }
 
   /** A field's standing value with the entry that gave it: the latest change of that field. */
   record Field(Object value, Entry from) {}
 
   Map<String, Field> fields(String record, String key) {
-    List<Entry> ordered = new ArrayList<>(changes.getOrDefault(record, Map.of()).getOrDefault(key, Map.of()).values());
-    ordered.sort(Kept::byRank);
     Map<String, Field> fields = new HashMap<>();
-    for (Entry entry : ordered) {
+    for (Entry entry : standing(record, key)) {
       Node set = entry.body().node("set");
       if (set != null) {
         for (String name : set.names()) {

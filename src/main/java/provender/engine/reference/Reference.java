@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import provender.engine.fish.Guild;
+import provender.engine.fish.LengthWeight;
 import provender.engine.fish.Species;
 import provender.engine.food.Food;
 import provender.engine.node.Node;
@@ -14,6 +15,7 @@ public final class Reference {
   private final Map<String, Food> foods;
   private final Map<String, Guild> guilds;
   private final Map<String, Species> species;
+  private final Map<String, LengthWeight> families;
   private final Map<String, DietRule> rules;
   private final Constants constants;
 
@@ -21,11 +23,13 @@ public final class Reference {
       Map<String, Food> foods,
       Map<String, Guild> guilds,
       Map<String, Species> species,
+      Map<String, LengthWeight> families,
       Map<String, DietRule> rules,
       Constants constants) {
     this.foods = foods;
     this.guilds = guilds;
     this.species = species;
+    this.families = families;
     this.rules = rules;
     this.constants = constants;
   }
@@ -42,7 +46,7 @@ public final class Reference {
     }
     Map<String, Food> all = new LinkedHashMap<>(own);
     all.putAll(foods);
-    return new Reference(all, guilds, species, rules, constants);
+    return new Reference(all, guilds, species, families, rules, constants);
   }
 
   public @Nullable Food food(String key) {
@@ -55,6 +59,11 @@ public final class Reference {
 
   public @Nullable Species species(String scientificName) {
     return species.get(scientificName);
+  }
+
+  /** The middle of a family's relations, for a species the tables lack; null for a family they lack too. */
+  public @Nullable LengthWeight family(String name) {
+    return families.get(name);
   }
 
   public DietRule rule(String key) {

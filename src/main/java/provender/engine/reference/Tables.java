@@ -29,7 +29,7 @@ final class Tables {
 
   Reference reference() {
     Constants constants = constants();
-    return new Reference(foods(constants), guilds(), species(constants), rules(), constants);
+    return new Reference(foods(constants), guilds(), species(constants), families(constants), rules(), constants);
   }
 
   private Constants constants() {
@@ -135,6 +135,14 @@ final class Tables {
               "practice"));
     }
     return species;
+  }
+
+  private Map<String, LengthWeight> families(Constants constants) {
+    Map<String, LengthWeight> families = new LinkedHashMap<>();
+    for (Node row : tables.nodes("families")) {
+      families.put(row.text("family", ""), lengthWeight(row, constants));
+    }
+    return families;
   }
 
   /** A relation fitted to real fish wins; then a table's relation scaled to real fish; then the table as it stands. */
