@@ -11,6 +11,9 @@ import { FishPage } from "./fish/fish-page.js";
 import { FishRow } from "./fish/fish-row.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
+import { FishAdder } from "./setup/fish-adder.js";
+import { RecordForm } from "./setup/record-form.js";
+import { SetupPage } from "./setup/setup-page.js";
 import { SourcesPage } from "./sources/sources-page.js";
 import { PhoneStore } from "./store/phone-store.js";
 import { Sync } from "./sync/sync.js";
@@ -37,6 +40,7 @@ const elements = {
   "feeding-row": FeedingRow,
   "feeding-tray": FeedingTray,
   "finding-card": FindingCard,
+  "fish-adder": FishAdder,
   "fish-detail": FishDetail,
   "fish-page": FishPage,
   "fish-row": FishRow,
@@ -46,7 +50,9 @@ const elements = {
   "nav-bar": NavBar,
   "page-head": PageHead,
   "ration-panel": RationPanel,
+  "record-form": RecordForm,
   "refused-list": RefusedList,
+  "setup-page": SetupPage,
   "sign-in": SignIn,
   "sources-page": SourcesPage,
   "sync-mark": SyncMark,
@@ -59,7 +65,7 @@ const elements = {
 
 /** @type {Record<string, string>} */
 const pages = {
-  feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", sources: "sources-page", "sign-in": "sign-in",
+  feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
 };
 
 await start().catch(tellNotStarted);

@@ -130,6 +130,7 @@ export interface ReferenceTables {
   guilds: Row[];
   sources: Source[];
   constants: Constant[];
+  families: Row[];
 }
 
 export interface Constant extends Row {
@@ -165,6 +166,7 @@ export interface ReferenceMaps {
   guilds: Map<string, Row>;
   sources: Map<string, Source>;
   constants: Map<string, Constant>;
+  families: Map<string, Row>;
 }
 
 export interface Step {
@@ -296,6 +298,19 @@ export interface DayRation {
   givenKj: number;
 }
 
+export interface OwnFood {
+  key: string;
+  name: string;
+  category: string;
+  kjPerGram?: Figure;
+}
+
+export interface Recipe {
+  key: string;
+  name: string;
+  items: { food: string; grams: number; supplements: string[] }[];
+}
+
 export interface Today {
   day: number;
   minute: number;
@@ -309,6 +324,8 @@ export interface Today {
   withdrawn: Withdrawn[];
   lastFeeding: { day: number; minute: number; by: string } | null;
   measures: Measure[];
+  ownFoods: OwnFood[];
+  recipes: Recipe[];
   findings: Finding[];
   days: DayRation[];
 }

@@ -17,6 +17,7 @@ export async function openEngine() {
       species: byKey(tables.species, "scientific_name"),
       guilds: byKey(tables.guilds, "guild"),
       sources: byKey(tables.sources, "key"),
+      families: byKey(tables.families, "family"),
       constants: byKey(tables.constants, "key"),
     },
   };

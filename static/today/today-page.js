@@ -5,9 +5,10 @@ import { figure, whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
 import { fishNamed, foodName } from "../ui/names.js";
 import { clock, figure as withUnit, grams, range, t } from "../text/index.js";
+import { shown, unitOf } from "../text/units.js";
 /** @import { Desk, Finding, Step, Today } from "../types.js" */
 
-const degrees = (/** @type {number} */ value) => withUnit(value, "°C");
+const degrees = (/** @type {number} */ value) => withUnit(shown("temperature", value), unitOf("temperature"));
 
 /** How the tank stands today: the ration, what is lacking, and the four weeks behind it. */
 export class TodayPage extends Element {

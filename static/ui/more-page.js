@@ -3,6 +3,7 @@ import { Element } from "./element.js";
 import { icon } from "./icons.js";
 import { chooseTheme, theme, themes } from "./theme.js";
 import { clock, t } from "../text/index.js";
+import { chooseUnits, unitSystems, units } from "../text/units.js";
 /** @import { Desk, Refusal } from "../types.js" */
 
 const cautions = ["raw", "wounds", "spines", "mains", "medicine"];
@@ -33,8 +34,16 @@ export class MorePage extends Element {
             </fieldset>
           </section>
           <section>
+            <h2>${t("more.units")}</h2>
+            <fieldset class="choices"><legend class="unseen">${t("more.units")}</legend>
+              ${unitSystems.map((name) => html`<label><input type="radio" name="units" .checked=${name === units()}
+                @change=${() => this.#measure(name)}><span>${t(`units.${name}`)}<small>${t(`units.${name}.means`)}</small></span></label>`)}
+            </fieldset>
+          </section>
+          <section>
             <h2>${t("more.tanks")}</h2>
-            <p><a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
+            <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
+              <a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
           </section>
           ${this.#records(desk)}
         </div>
@@ -80,6 +89,12 @@ export class MorePage extends Element {
   /** @param {string} name */
   #look(name) {
     chooseTheme(name);
+    this.requestUpdate();
+  }
+
+  /** @param {string} name */
+  #measure(name) {
+    chooseUnits(name);
     this.requestUpdate();
   }
 

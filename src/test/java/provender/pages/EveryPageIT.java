@@ -1,0 +1,38 @@
+package provender.pages;
+
+import com.microsoft.playwright.Page;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+class EveryPageIT {
+  private static final List<String> PAGES =
+      List.of("feed", "today", "fish", "fish/emperor", "more", "tanks", "sources", "setup", "setup/tank/", "setup/add-fish",
+          "setup/new-fish/Zebrasoma%20flavescens", "setup/size/emperor", "setup/measure/new", "setup/food/new",
+          "setup/recipe/new");
+
+  private final Glass glass = new Glass();
+
+  @AfterEach
+  void close() {
+    glass.close();
+  }
+
+  @Test
+  void every_page_is_free_of_accessibility_faults_in_every_light_and_at_both_sizes() {
+    for (String theme : Glass.THEMES) {
+      for (int[] size : Glass.SIZES) {
+        Page page = glass.stranger(theme, size[0], size[1]);
+        page.reload();
+        Glass.isFreeOfFaults(page, "sign-in", theme, size[0]);
+        glass.enter(page);
+        for (String where : PAGES) {
+          page.navigate(glass.url() + "/#/" + where);
+          page.waitForTimeout(300);
+          Glass.isFreeOfFaults(page, where.replaceAll("[^a-z-]+", "-"), theme, size[0]);
+        }
+        page.context().close();
+      }
+    }
+  }
+}

@@ -1,0 +1,110 @@
+package provender.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import provender.RunningServer;
+
+/** A server with the demo and phones that open it, each with a store of its own. */
+final class Glass implements AutoCloseable {
+  static final String NAME = "Teo";
+  static final String PASSWORD = "demo-lantern-teo";
+  static final List<String> THEMES = List.of("light", "dark", "red");
+  static final List<int[]> SIZES = List.of(new int[] {390, 844}, new int[] {1280, 800});
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+  private RunningServer server = RunningServer.fresh("pages");
+  private final Chromium chromium = new Chromium();
+
+  String url() {
+    return server.url();
+  }
+
+  void killServer() {
+    server.kill();
+  }
+
+  void startServerAgain() {
+    server = server.again();
+  }
+
+  /** A phone of its own with Teo signed in and the tank open. */
+  Page signedIn() {
+    return signedIn("light", 390, 844);
+  }
+
+  Page signedIn(String theme, int width, int height) {
+    Page page = stranger(theme, width, height);
+    enter(page);
+    return page;
+  }
+
+  Page stranger(String theme, int width, int height) {
+    BrowserContext context =
+        chromium.browser().newContext(new Browser.NewContextOptions()
+            .setViewportSize(width, height)
+            .setColorScheme(theme.equals("light") ? ColorScheme.LIGHT : ColorScheme.DARK));
+    Page page = context.newPage();
+    page.navigate(url());
+    page.locator("sign-in input[name=name]").waitFor();
+    page.evaluate("theme => localStorage.setItem('provender.theme', theme)", theme);
+    return page;
+  }
+
+  void enter(Page page) {
+    page.locator("sign-in input[name=name]").fill(NAME);
+    page.locator("sign-in input[name=password]").fill(PASSWORD);
+    page.locator("sign-in button.primary").click();
+    Locator tile = page.locator("feed-page .tile").first();
+    Locator tank = page.locator("tank-list button").first();
+    tile.or(tank).first().waitFor();
+    if (!tile.isVisible()) {
+      tank.click();
+      tile.waitFor();
+    }
+  }
+
+  /** Kept for offline use: the service worker holds the shell. */
+  static void settled(Page page) {
+    until(page, "() => navigator.serviceWorker.ready.then(() => true)", null);
+  }
+
+  /** The page's own policy forbids the browser driver's repeated evaluation, so the asking is done from here. */
+  static void until(Page page, String wanted, @Nullable Object argument) {
+    long patience = System.nanoTime() + PATIENCE.toNanos();
+    while (!Boolean.TRUE.equals(page.evaluate(wanted, argument))) {
+      assertThat(System.nanoTime()).as("waited a minute for " + wanted).isLessThan(patience);
+      page.waitForTimeout(100);
+    }
+  }
+
+  /** No fault that WCAG 2.2 AA knows; the picture is kept to be looked at. */
+  static void isFreeOfFaults(Page page, String where, String theme, int width) {
+    page.screenshot(new Page.ScreenshotOptions()
+        .setPath(Path.of("target", "screens", where + "-" + theme + "-" + width + ".png")));
+    var size = page.viewportSize();
+    int whole = ((Number) page.evaluate("document.documentElement.scrollHeight")).intValue();
+    // In full length, so that nothing is half hidden behind the bar of destinations and nothing is left unlooked at.
+    page.setViewportSize(size.width, Math.max(size.height, whole + 100));
+    var violations = new AxeBuilder(page)
+        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa")).analyze().getViolations();
+    page.setViewportSize(size.width, size.height);
+    assertThat(violations.stream().map(one -> one.getId() + " " + one.getNodes().get(0).getHtml()).toList())
+        .as(where + " " + theme + " " + width).isEmpty();
+  }
+
+  @Override
+  public void close() {
+    chromium.close();
+    server.close();
+  }
+}

@@ -1,0 +1,135 @@
+import { html } from "lit";
+import { Element } from "../ui/element.js";
+import { fishName, foodName } from "../ui/names.js";
+import { clock, grams, t } from "../text/index.js";
+import { shown, unitOf } from "../text/units.js";
+import { fishForm, newFishForm, sizeForm } from "./fish-forms.js";
+import { foodForm, measureForm, recipeForm } from "./larder-forms.js";
+import { tankForm } from "./tank-form.js";
+/** @import { Desk, Today } from "../types.js" */
+/** @import { SetupForm, Writing } from "./forms.js" */
+
+/** @type {Record<string, (desk: Desk, today: Today, key: string) => SetupForm>} */
+const forms = {
+  tank: tankForm, fish: fishForm, "new-fish": newFishForm, size: sizeForm, measure: measureForm, food: foodForm, recipe: recipeForm,
+};
+
+/** From nothing to the first feeding: the tank, its fish, what is fed and what it is measured with. The address names the form. */
+export class SetupPage extends Element {
+  #busy = false;
+  #moved = () => {
+    this.requestUpdate();
+    scrollTo(0, 0);
+    this.updateComplete.then(() => /** @type {HTMLElement | null} */ (this.querySelector("h2"))?.focus());
+  };
+
+  connectedCallback() {
+    super.connectedCallback();
+    addEventListener("hashchange", this.#moved);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    removeEventListener("hashchange", this.#moved);
+  }
+
+  render() {
+    const { desk } = this;
+    const today = desk?.today;
+    if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
+    const [, , place = "", key = ""] = location.hash.split("/").map(decodeURIComponent);
+    return html`
+      <page-head .tank=${today.tank.name} .heading=${t("setup.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
+      ${!desk.mayRecord ? html`<p>${t("page.guest")}</p>`
+        : place === "add-fish" ? this.#adder(desk, today)
+        : place in forms ? this.#form(desk, forms[place](desk, today, key), `${place}/${key}`) : this.#overview(desk, today)}
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string[]>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>`;
+  }
+
+  /** @param {Desk} desk @param {Today} today */
+  #overview(desk, today) {
+    const { tank } = today;
+    return html`<div class="columns"><div class="stack">
+      ${this.#part("tank", [{ key: "", words: tank.name || t("setup.tank.unnamed"), more: tank.volumeLitres
+        ? `${Math.round(shown("volume", tank.volumeLitres)).toLocaleString()} ${unitOf("volume")}` : t("setup.tank.noVolume") }])}
+      ${this.#part("fish", today.fish.map((fish) => ({ key: fish.id, words: fishName(fish), more: grams(fish.weightGrams.value) })), "add-fish")}
+    </div><div class="stack">
+      ${this.#part("measure", today.measures.map(({ key, name, food, grams: mass, basis }) => ({
+        key, words: name, more: `${foodName(desk, food)} · ${grams(mass)} · ${t(`setup.basis.${basis}`)}` })), "measure/new")}
+      ${this.#part("recipe", today.recipes.map(({ key, name, items }) => ({
+        key, words: name, more: items.map(({ food }) => foodName(desk, food)).join(", ") })), "recipe/new")}
+      ${this.#part("food", today.ownFoods.map(({ key, name, category }) => ({
+        key, words: name, more: t(`category.${category}`) })), "food/new")}
+    </div></div>`;
+  }
+
+  /** @param {string} place @param {{ key: string, words: string, more: string }[]} rows @param {string} [adds] */
+  #part(place, rows, adds) {
+    return html`<section>
+      <h2>${t(`setup.part.${place}`)}</h2>
+      ${rows.length ? "" : html`<p class="empty">${t(`setup.none.${place}`)}</p>`}
+      <ul class="entries">${rows.map(({ key, words, more }) => html`<li>
+        <a href=${`#/setup/${place}/${encodeURIComponent(key)}`}><strong>${words}</strong> <small>${more}</small></a></li>`)}</ul>
+      ${adds ? html`<p><a class="firm" href=${`#/setup/${adds}`}>${t(`setup.add.${place}`)}</a></p>` : ""}
+    </section>`;
+  }
+
+  /** @param {Desk} desk @param {Today} today */
+  #adder(desk, today) {
+    return html`${this.#back()}<fish-adder .species=${[...desk.reference.species.values()]} .empty=${today.fish.length === 0}
+      @fish-adder-list=${(/** @type {CustomEvent<Writing[]>} */ { detail }) => this.#write(desk, detail)}></fish-adder>`;
+  }
+
+  /** @param {Desk} desk @param {SetupForm} form @param {string} place */
+  #form(desk, form, place) {
+    return html`${this.#back()}
+      <div class="card stack">
+        <h2 tabindex="-1">${form.heading}</h2>
+        ${form.intro ? html`<p>${form.intro}</p>` : ""}
+        ${form.caution ? html`<p class="caution">${form.caution}</p>` : ""}
+        ${[place].map(() => html`<record-form .fields=${form.fields} .deed=${form.deed ?? ""} .busy=${this.#busy}
+          @record-form-done=${(/** @type {CustomEvent} */ { detail }) => this.#write(desk, form.write(detail))}></record-form>`)}
+        ${form.links?.map(({ to, words }) => html`<p><a class="firm" href=${to}>${words}</a></p>`) ?? ""}
+      </div>`;
+  }
+
+  #back() {
+    return html`<p><a class="quiet" href="#/setup">${t("setup.back")}</a></p>`;
+  }
+
+  /** @param {Desk} desk @param {Writing[]} writings */
+  async #write(desk, writings) {
+    this.#busy = true;
+    this.requestUpdate();
+    await this.#tried(async () => {
+      const ids = [];
+      for (const { kind, body } of writings) ids.push((await desk.record(kind, body)).id);
+      location.hash = "#/setup";
+      this.#tell(t("setup.saved", { count: ids.length }), ids);
+    });
+    this.#busy = false;
+    this.requestUpdate();
+  }
+
+  /** @param {Desk} desk @param {string[]} ids */
+  #undo(desk, ids) {
+    return this.#tried(async () => {
+      for (const id of ids) await desk.withdraw(id, true);
+      this.#tell(t("toast.undone"));
+    });
+  }
+
+  /** @param {() => Promise<void>} deed */
+  async #tried(deed) {
+    try {
+      await deed();
+    } catch (problem) {
+      this.#tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
+    }
+  }
+
+  /** @param {string} words @param {string[]} [ids] */
+  #tell(words, ids) {
+    /** @type {any} */ (this.querySelector("undo-toast")).tell(words, ids);
+  }
+}

@@ -1,0 +1,22 @@
+import { t } from "../text/index.js";
+import { change } from "./forms.js";
+/** @import { Desk, Today } from "../types.js" */
+/** @import { SetupForm } from "./forms.js" */
+
+/** @param {Desk} desk @param {Today} today @returns {SetupForm} */
+export function tankForm(desk, { tank, ownFoods }) {
+  const foods = [...desk.reference.foods.values(), ...ownFoods];
+  return {
+    heading: t("setup.part.tank"),
+    fields: [
+      { name: "name", label: t("setup.tank.name"), needed: true, value: tank.name },
+      { name: "volumeLitres", label: t("setup.tank.volume"), kind: "number", quantity: "volume", least: 10, most: 10_000_000,
+        value: tank.volumeLitres ?? undefined, hint: t("setup.tank.volumeHint") },
+      { name: "temperatureC", label: t("setup.tank.temperature"), kind: "number", quantity: "temperature", least: 10, most: 35,
+        value: tank.temperatureC ?? undefined, hint: t("setup.tank.temperatureHint") },
+      { name: "usualFoods", label: t("setup.tank.foods"), kind: "many", hint: t("setup.tank.foodsHint"),
+        value: tank.usualFoods, options: foods.map(({ key, name }) => ({ value: key, label: name })) },
+    ],
+    write: (values) => [change("tank", desk.tank?.id ?? "tank", values)],
+  };
+}
