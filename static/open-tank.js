@@ -72,8 +72,8 @@ export class OpenTank {
 }
 
 /** @param {TankRow} row @returns {Tank} */
-function tankOf({ id, name, role, zone }) {
-  return { id, name, role, zone };
+function tankOf({ id, name, role, zone, keepers = [] }) {
+  return { id, name, role, zone, keepers };
 }
 
 /**

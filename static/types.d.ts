@@ -84,6 +84,7 @@ export interface Tank {
   name: string;
   role: Role;
   zone: string;
+  keepers?: Keeper[];
 }
 
 export interface TankRow extends Tank {

@@ -33,7 +33,8 @@ export function fishNamed(desk, key) {
 
 /** @param {Desk} desk @param {string} keeper */
 export function keeperName(desk, keeper) {
-  return keeper === desk.keeper?.id ? t("keeper.you") : t("keeper.other");
+  if (keeper === desk.keeper?.id) return t("keeper.you");
+  return desk.tank?.keepers?.find(({ id }) => id === keeper)?.name ?? t("keeper.other");
 }
 
 /**

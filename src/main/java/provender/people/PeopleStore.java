@@ -19,6 +19,9 @@ public interface PeopleStore {
 
   List<Seat> seats(String keeperId);
 
+  /** Everyone who belongs to a household, by name. */
+  List<Keeper> keepers(String household);
+
   boolean isMember(String household, String keeperId);
 
   boolean isEmpty();

@@ -54,9 +54,10 @@ class TankResource {
     ArrayNode tanks = answer.putArray("tanks");
     for (Seat seat : people.seats(signed.keeper().id())) {
       Position position = journals.position(key(seat));
-      tanks
-          .addObject()
-          .put("id", seat.tank())
+      ObjectNode tank = tanks.addObject();
+      people.keepers(seat.household())
+          .forEach(one -> tank.withArray("keepers").addObject().put("id", one.id()).put("name", one.name()));
+      tank.put("id", seat.tank())
           .put("household", seat.household())
           .put("name", seat.tankName())
           .put("role", SessionResource.lower(seat.role().name()))

@@ -1,0 +1,61 @@
+package provender.web;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.allOf;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.not;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@QuarkusTest
+class HeadersTest {
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/app.js", "/api/v1/tanks", "/shared/reference.json", "/no-such-page"})
+  void every_answer_forbids_framing_sniffing_and_foreign_scripts(String path) {
+    given().get(path).then()
+        .header("Content-Security-Policy", allOf(
+            containsString("default-src 'self'"), containsString("frame-ancestors 'none'"),
+            containsString("object-src 'none'"), containsString("base-uri 'none'"),
+            not(containsString("unsafe-inline")), not(containsString("unsafe-eval"))))
+        .header("X-Content-Type-Options", equalTo("nosniff"))
+        .header("Referrer-Policy", equalTo("no-referrer"))
+        .header("Permissions-Policy", containsString("geolocation=()"));
+  }
+
+  @Test
+  void answers_of_the_api_are_never_kept_by_a_cache() {
+    given().get("/api/v1/tanks").then().header("Cache-Control", equalTo("no-store"));
+  }
+
+  @Test
+  void a_request_that_another_site_made_a_browser_send_is_turned_away() {
+    People.KEEPER.asks().header("Sec-Fetch-Site", "cross-site").contentType(ContentType.JSON).body("{\"entries\":[]}")
+        .post("/api/v1/tanks/" + People.TANK + "/entries").then().statusCode(403);
+    People.KEEPER.asks().header("Origin", "https://elsewhere.example").contentType(ContentType.JSON).body("{\"entries\":[]}")
+        .post("/api/v1/tanks/" + People.TANK + "/entries").then().statusCode(403);
+    People.KEEPER.asks().header("Sec-Fetch-Site", "same-origin").contentType(ContentType.JSON).body("{\"entries\":[]}")
+        .post("/api/v1/tanks/" + People.TANK + "/entries").then().statusCode(200);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/../application.properties", "/..%2f..%2fetc%2fpasswd", "/%2e%2e/%2e%2e/etc/passwd", "/lib/../../../etc/passwd",
+      "/application.properties", "/db/migration/V1__households_and_journal.sql"})
+  void nothing_outside_the_shell_is_given_out(String path) {
+    var answer = given().urlEncodingEnabled(false).get(path);
+    assertThat(answer.statusCode()).isIn(400, 404);
+    assertThat(answer.asString()).doesNotContain("root:", "quarkus.", "create table");
+  }
+
+  @Test
+  void a_header_cannot_be_smuggled_in_through_a_name() {
+    given().urlEncodingEnabled(false).get("/api/v1/tanks/x%0d%0aX-Smuggled:%20yes/entries").then()
+        .header("X-Smuggled", equalTo(null));
+  }
+}

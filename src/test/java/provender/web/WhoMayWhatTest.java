@@ -1,0 +1,86 @@
+package provender.web;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class WhoMayWhatTest {
+  private static final Map<String, String> BODIES =
+      Map.of(
+          "sign-in", "{\"name\":\"Teo\",\"password\":\"demo-lantern-teo\"}",
+          "entries", "{\"entries\":[]}",
+          "weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}",
+          "", "");
+
+  @Test
+  void everyone_may_do_exactly_what_the_table_says() {
+    List<String> wrong = new ArrayList<>();
+    for (Map<String, String> row : table()) {
+      for (People who : People.values()) {
+        String column = who.name().toLowerCase(Locale.ROOT);
+        int allowed = Integer.parseInt(Objects.requireNonNull(row.get(column)));
+        int got = ask(who, row);
+        if (got != allowed) {
+          wrong.add(column + " " + row.get("method") + " " + row.get("path") + ": " + got + ", not " + allowed);
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void no_endpoint_is_missing_from_the_table() {
+    Set<String> listed = new HashSet<>();
+    table().forEach(row -> listed.add(row.get("method") + " " + row.get("path")));
+
+    Map<String, Map<String, ?>> paths =
+        given().accept(ContentType.JSON).get("/api/v1/openapi?format=json").then().statusCode(200).extract().path("paths");
+    Set<String> offered = new HashSet<>();
+    paths.forEach((path, methods) -> methods.keySet().stream()
+        .filter(method -> Set.of("get", "post", "put", "delete", "patch").contains(method))
+        .forEach(method -> offered.add(method.toUpperCase(Locale.ROOT) + " " + path)));
+    assertThat(offered).isEqualTo(listed);
+  }
+
+  private static int ask(People who, Map<String, String> row) {
+    String path = Objects.requireNonNull(row.get("path")).replace("{tank}", People.TANK).replace("{name}", "weight");
+    String body = Objects.requireNonNull(BODIES.get(Objects.requireNonNull(row.get("body"))));
+    String method = Objects.requireNonNull(row.get("method"));
+    var asked = method.equals("DELETE") ? who.asksInANewSession() : who.asks();
+    if (!body.isEmpty()) {
+      asked = asked.contentType(ContentType.JSON).body(body);
+    }
+    return asked.request(method, path).statusCode();
+  }
+
+  private static List<Map<String, String>> table() {
+    var stream = Objects.requireNonNull(WhoMayWhatTest.class.getResourceAsStream("/who-may-what.csv"));
+    List<String> lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8)).lines().toList();
+    String[] columns = lines.get(0).split(",");
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (String line : lines.subList(1, lines.size())) {
+      String[] cells = line.split(",", -1);
+      Map<String, String> row = new HashMap<>();
+      for (int i = 0; i < columns.length; i++) {
+        row.put(columns[i], cells[i]);
+      }
+      rows.add(row);
+    }
+    return rows;
+  }
+}
