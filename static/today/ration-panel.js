@@ -2,6 +2,8 @@ import { html } from "lit";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
 import { grams, kj, percent, range, t } from "../text/index.js";
+const firstFoods = 3;
+
 /** @import { Ration } from "../types.js" */
 
 /**
@@ -40,12 +42,19 @@ export class RationPanel extends Element {
         <span><i class="swatch reach"></i>${t("tide.keyReach")}</span></p>
       ${remainingKj.value > 0 && ration.foods.length ? html`
         <h3>${t("ration.coveredBy")}</h3>
-        <table class="cover"><tbody>${ration.foods.map(({ food, grams: mass }) => html`
-          <tr><th scope="row">${this.foodName(food)}</th>
-            <td><strong>${grams(mass.value)}</strong></td><td><small>${range(mass.low, mass.high, grams)}</small></td></tr>`)}
-        </tbody></table>` : ""}
+        ${this.#cover(ration.foods.slice(0, firstFoods))}
+        ${ration.foods.length > firstFoods ? html`<details><summary>${t("ration.otherFoods")}</summary>
+          ${this.#cover(ration.foods.slice(firstFoods))}</details>` : ""}` : ""}
       ${body ? html`<p><small>${t("ration.ofBody", {
         share: percent(body.value / 100), span: range(body.low / 100, body.high / 100, percent) })}</small></p>` : ""}`;
+  }
+
+  /** @param {import("../types.js").Ration["foods"]} foods */
+  #cover(foods) {
+    return html`<table class="cover"><tbody>${foods.map(({ food, grams: mass }) => html`
+      <tr><th scope="row">${this.foodName(food)}</th>
+        <td><strong>${grams(mass.value)}</strong></td><td><small>${range(mass.low, mass.high, grams)}</small></td></tr>`)}
+    </tbody></table>`;
   }
 
   /** @param {"due" | "given" | "remaining"} which @param {string} about */
