@@ -2,9 +2,9 @@ import { html } from "lit";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
 import { grams, kj, percent, range, t } from "../text/index.js";
-const firstFoods = 3;
-
 /** @import { Ration } from "../types.js" */
+
+const firstFoods = 3;
 
 /**
  * Today's ration: energy first, then what is left of it in grams of the foods this tank gets.
