@@ -11,9 +11,13 @@ public final class Calculation {
   private static final Map<String, Call> CALLS =
       Map.of(
           "weight", WeightCall::answer,
+          "growth", GrowthCall::answer,
           "food-energy", FoodEnergyCall::answer,
           "ration", RationCall::answer,
-          "meal-shares", MealSharesCall::answer);
+          "meal-shares", MealSharesCall::answer,
+          "selectivity", SelectivityCall::answer,
+          "diet-balance", DietBalanceCall::answer,
+          "drops", DropsCall::answer);
 
   private Calculation() {}
 
@@ -30,7 +34,7 @@ public final class Calculation {
   public static Map<String, Object> answer(String name, Node input, Reference reference) {
     Call call = CALLS.get(name);
     if (call == null) {
-      return refused(List.of(new Fault("name", "weight, food-energy, ration or meal-shares")));
+      return refused(List.of(new Fault("name", "weight, growth, food-energy, ration, meal-shares, selectivity, diet-balance or drops")));
     }
     Question question = new Question(input);
     Map<String, Object> answer = call.answer(question, reference);

@@ -56,6 +56,30 @@ final class Question {
     return has(name) ? number(name, least, most) : otherwise;
   }
 
+  /** A whole number within bounds. */
+  double wholeOr(String name, double least, double most, double otherwise) {
+    double number = numberOr(name, least, most, otherwise);
+    return number == Math.floor(number) || Double.isNaN(number) ? number : refuse(name, "a whole number");
+  }
+
+  /** A list of at least so many numbers within bounds; empty, with every bad one named, when it cannot be used. */
+  double[] numbers(String name, int fewest, double least, double most) {
+    known.add(name);
+    if (!(node.at(name) instanceof List<?> list) || list.size() < fewest || list.size() > LONGEST_LIST) {
+      refuse(name, "a list of " + fewest + " to 10000 numbers");
+      return new double[0];
+    }
+    double[] numbers = new double[list.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      if (list.get(i) instanceof Double number && number >= least && number <= most) {
+        numbers[i] = number;
+      } else {
+        refuse(name + "[" + i + "]", least == Double.MIN_VALUE ? "a number above 0 and at most " + whole(most) : takes(least, most));
+      }
+    }
+    return numbers;
+  }
+
   String text(String name) {
     known.add(name);
     if (node.at(name) instanceof String text && !text.isEmpty() && text.length() <= 200) {
@@ -63,6 +87,24 @@ final class Question {
     }
     refuse(name, "a text of 1 to 200 characters");
     return "";
+  }
+
+  /** True or false; false when absent. */
+  boolean flag(String name) {
+    Object value = node.at(name);
+    if (has(name) && !(value instanceof Boolean)) {
+      refuse(name, "true or false");
+    }
+    return Boolean.TRUE.equals(value);
+  }
+
+  /** The texts of a list that may be absent. */
+  List<String> textsOr(String name) {
+    List<String> texts = has(name) ? node.texts(name) : List.of();
+    if (has(name) && (!(node.at(name) instanceof List<?> list) || list.size() != texts.size() || list.size() > LONGEST_LIST)) {
+      refuse(name, "a list of at most 10000 texts");
+    }
+    return texts;
   }
 
   String textOr(String name, String otherwise) {

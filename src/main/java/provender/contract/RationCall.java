@@ -5,35 +5,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import provender.engine.fish.Guild;
-import provender.engine.fish.Species;
 import provender.engine.food.Food;
 import provender.engine.quantity.Range;
-import provender.engine.ration.Model;
+import provender.engine.ration.GrowthCost;
+import provender.engine.ration.PublishedModel;
 import provender.engine.ration.Ration;
 import provender.engine.reference.Reference;
-import provender.engine.source.Basis;
+import provender.engine.source.Constant;
+import provender.engine.source.Constants;
 import provender.engine.source.Figure;
-import provender.engine.source.Step;
 
-/** {@code ration}: the digestible energy due per day, per fish and in all, and the grams of each food that would cover it. */
+/** {@code ration}: the energy due per day, per fish and in all, and the grams of each food that would cover it. */
 final class RationCall {
+  private static final double GRAMS_PER_PERCENT = 100;
+
   private RationCall() {}
 
-  private record Line(String id, Ration.Eater eater) {}
-
   static Map<String, Object> answer(Question asked, Reference reference) {
-    Model usual = Model.usual(reference.constants());
     double temperature = asked.number("temperatureC", 0, 40);
-    Question wanted = asked.inner("model");
-    Model model = wanted == null ? usual : model(wanted, usual);
-    double activity = wanted == null ? Double.NaN : wanted.numberOr("activity", 0.1, 10, Double.NaN);
-    if (wanted != null) {
-      wanted.nothingElse();
-    }
-    List<Line> lines = new ArrayList<>();
-    for (Question fish : asked.list("fish")) {
-      lines.add(line(fish, activity, reference));
+    RationModel model = RationModel.read(asked.inner("model"), reference);
+    List<RationFish> fish = new ArrayList<>();
+    for (Question one : asked.list("fish")) {
+      fish.add(RationFish.read(one, model.activity(), reference));
     }
     List<Food> foods = new ArrayList<>();
     if (asked.has("foods")) {
@@ -42,80 +35,87 @@ final class RationCall {
       }
     }
     asked.nothingElse();
-    return asked.isFaulty() ? Map.of() : answer(lines, foods, temperature, model);
+    if (asked.isFaulty()) {
+      return Map.of();
+    }
+    Map<String, Object> answer = answer(fish, foods, model.reckonedC(temperature, reference), model, reference.constants());
+    answer.put("temperatureFlag", model.flag(temperature, reference));
+    return answer;
   }
 
-  private static Map<String, Object> answer(List<Line> lines, List<Food> foods, double temperature, Model model) {
-    List<Object> fish = new ArrayList<>();
+  private static Map<String, Object> answer(
+      List<RationFish> fish, List<Food> foods, double temperature, RationModel model, Constants constants) {
+    List<Object> lines = new ArrayList<>();
     List<Ration.Eater> eaters = new ArrayList<>();
-    for (Line line : lines) {
-      Figure due = Ration.of(line.eater(), temperature, model);
-      eaters.add(line.eater());
-      fish.add(
-          Shapes.object(
-              "id", line.id(), "energyKj", Shapes.range(due.range()), "foods", covering(foods, due.range())));
+    Range growth = Range.ZERO;
+    double bodyGrams = 0;
+    for (RationFish one : fish) {
+      Figure due = Ration.of(one.eater(), temperature, model.line());
+      double grams = one.eater().grams().value();
+      double gain = gain(one, grams, temperature, model);
+      Range its = growthKj(grams, gain, model.published(), constants).times(one.eater().count());
+      eaters.add(one.eater());
+      growth = growth.plus(its);
+      bodyGrams += grams * one.eater().count();
+      lines.add(line(one, due.range(), its, gain, foods, model.published()));
     }
-    Figure all = Ration.ofAll(eaters, temperature, model);
+    Figure maintenance = Ration.ofAll(eaters, temperature, model.line());
+    Range all = maintenance.range().plus(growth);
+    PublishedModel published = model.published();
+    Map<String, Object> answer =
+        Shapes.object(
+            "fish", lines,
+            "energyKj", Shapes.range(all),
+            "maintenanceKj", Shapes.range(maintenance.range()),
+            "growthKj", Shapes.range(growth),
+            "energyBasis", published != null && published.gross() ? "gross" : "digestible",
+            "foods", covering(foods, all),
+            "percentOfBody", percentOfBody(foods, all, bodyGrams),
+            "percentOfBodyBand",
+                Shapes.object(
+                    "low", constants.value(Constant.PERCENT_BODY_LOW),
+                    "high", constants.value(Constant.PERCENT_BODY_HIGH),
+                    "source", constants.source(Constant.PERCENT_BODY_LOW)),
+            "why", Shapes.steps(maintenance.why()));
+    return answer;
+  }
+
+  private static double gain(RationFish fish, double grams, double temperature, RationModel model) {
+    PublishedModel published = model.published();
+    return model.grows() && published != null
+        ? published.gain().gramsPerDay(grams, temperature)
+        : fish.gainGrams();
+  }
+
+  /** A published line has its own price of growth or none; the usual one is known to lie within a factor of four. */
+  private static Range growthKj(double grams, double gain, @Nullable PublishedModel published, Constants constants) {
+    if (gain == 0) {
+      return Range.ZERO;
+    }
+    GrowthCost usual = GrowthCost.usual(constants);
+    double price = published == null ? Double.NaN : published.cost().kjPerGram(grams);
+    if (!Double.isNaN(price)) {
+      return Range.exactly(gain * price);
+    }
+    Range efficiency = constants.range(Constant.GROWTH_EFFICIENCY);
+    double middle = gain * usual.kjPerGram(grams);
+    return Range.around(
+        middle * efficiency.value() / efficiency.high(), middle, middle * efficiency.value() / efficiency.low());
+  }
+
+  private static Map<String, Object> line(
+      RationFish fish, Range maintenance, Range growth, double gain, List<Food> foods, @Nullable PublishedModel published) {
+    Range all = maintenance.plus(growth);
+    double grams = fish.eater().grams().value();
     return Shapes.object(
-        "fish", fish,
-        "energyKj", Shapes.range(all.range()),
-        "foods", covering(foods, all.range()),
-        "why", Shapes.steps(all.why()));
-  }
-
-  private static Line line(Question fish, double activity, Reference reference) {
-    String id = fish.text("id");
-    Figure mass = mass(fish, reference);
-    double count = fish.numberOr("count", 1, 100_000, 1);
-    double itsActivity = Double.isNaN(activity) ? 1 : activity;
-    if (fish.has("guild")) {
-      Guild guild = reference.guild(fish.text("guild"));
-      if (guild == null) {
-        fish.refuse("guild", "a key of the guild table");
-      } else if (Double.isNaN(activity)) {
-        itsActivity = guild.rationFactor();
-      }
-    }
-    fish.nothingElse();
-    return new Line(id, new Ration.Eater(mass, (int) count, itsActivity));
-  }
-
-  private static Figure mass(Question fish, Reference reference) {
-    if (!fish.has("species")) {
-      double grams = fish.positive("weightGrams", 30_000_000);
-      double safe = Double.isNaN(grams) ? 1 : grams;
-      return Figure.of(
-          Range.exactly(safe), Basis.MEASURED, Step.of("weighed", "", safe, "g", Step.ENTERED));
-    }
-    Species species = reference.species(fish.text("species"));
-    double length = fish.positive("lengthCm", 2000);
-    double error = fish.numberOr("lengthErrorCm", 0, 2000, 0);
-    if (species == null) {
-      fish.refuse("species", "a scientific name of the species table, or weightGrams instead");
-    }
-    Range grams =
-        species == null || Double.isNaN(length) || Double.isNaN(error)
-            ? Range.exactly(1)
-            : species.lengthWeight().grams(length, error);
-    return Figure.of(
-        grams, Basis.ESTIMATED, Step.of("massFromLength", "W = a × (L ± e)^b", grams.value(), "g", Step.ENTERED));
-  }
-
-  private static Model model(Question wanted, Model usual) {
-    double middle = wanted.has("coefficientKj") ? wanted.positive("coefficientKj", 10_000) : Double.NaN;
-    boolean own = !Double.isNaN(middle);
-    double value = own ? middle : usual.coefficientKj().value();
-    double low = wanted.numberOr("coefficientLowKj", 0, 10_000, own ? value : usual.coefficientKj().low());
-    double high = wanted.numberOr("coefficientHighKj", 0, 10_000, own ? value : usual.coefficientKj().high());
-    double exponent = wanted.numberOr("exponent", 0.1, 2, usual.exponent());
-    double slope = wanted.numberOr("temperatureSlope", 0, 1, usual.temperatureSlope());
-    double reference = wanted.numberOr("referenceC", 0, 40, usual.referenceC());
-    if (low > value || high < value) {
-      wanted.refuse("coefficientKj", "a number between coefficientLowKj and coefficientHighKj");
-    }
-    return wanted.isFaulty()
-        ? usual
-        : new Model(new Range(low, value, high), exponent, slope, reference, own ? Step.ENTERED : usual.source());
+        "id", fish.id(),
+        "energyKj", Shapes.range(all),
+        "maintenanceKj", Shapes.range(maintenance),
+        "growthKj", Shapes.range(growth),
+        "gainGramsPerDay", gain,
+        "proteinGrams",
+            published == null ? Double.NaN : published.protein().gramsPerDay(grams, gain) * fish.eater().count(),
+        "foods", covering(foods, all));
   }
 
   private static List<Food> food(Question asked, Reference reference) {
@@ -134,5 +134,14 @@ final class RationCall {
       grams.put(food.key(), Shapes.range(kj.times(1 / food.kjPerGram())));
     }
     return grams;
+  }
+
+  /** How much of the fish's mass a day's food would be, as fed; it means nothing without the food it is said of. */
+  private static Map<String, Object> percentOfBody(List<Food> foods, Range kj, double bodyGrams) {
+    Map<String, Object> percent = new LinkedHashMap<>();
+    for (Food food : foods) {
+      percent.put(food.key(), Shapes.range(kj.times(GRAMS_PER_PERCENT / food.kjPerGram() / bodyGrams)));
+    }
+    return percent;
   }
 }

@@ -94,8 +94,16 @@ final class Tables {
       .text("key", "unit", "what").note("note")
       .answeringTo("source", "status").number("value").numberOrNone("low", "high");
 
+  static final Table RATION_MODELS = Table.of("rationModels", "ration_models.csv", "key")
+      .text("key", "label").note("note").word("energy_basis", "digestible", "gross")
+      .answeringTo("source", "status")
+      .number("coefficient_kj", "mass_exponent", "temperature_slope", "reference_c", "min_c", "max_c")
+      .numberOrNone("coefficient_low_kj", "coefficient_high_kj", "gain_a", "gain_b", "gain_slope", "body_energy_a",
+          "body_energy_b", "growth_efficiency", "growth_cost_kj_per_g", "protein_g", "protein_exponent",
+          "protein_per_gain_g");
+
   static final List<Table> ALL = List.of(FOODS, GUILDS, GUILD_COMPONENTS, SPECIES, FAMILIES, SUPPLEMENTS,
-      DEFICIENCIES, SOURCES, CONSTANTS);
+      DEFICIENCIES, SOURCES, CONSTANTS, RATION_MODELS);
 
   private Tables() {}
 }

@@ -23,12 +23,12 @@ public record Model(Range coefficientKj, double exponent, double temperatureSlop
   }
 
   /** Energy relative to the reference temperature. */
-  double temperatureFactor(double temperatureC) {
+  public double temperatureFactor(double temperatureC) {
     return Math.exp(temperatureSlope * (temperatureC - referenceC));
   }
 
   /** Metabolic mass, BW(kg)^exponent. */
-  double metabolicMass(double grams) {
+  public double metabolicMass(double grams) {
     return Math.pow(grams / 1000, exponent);
   }
 }

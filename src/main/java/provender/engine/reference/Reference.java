@@ -1,13 +1,17 @@
 package provender.engine.reference;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import provender.engine.fish.Guild;
 import provender.engine.fish.LengthWeight;
 import provender.engine.fish.Species;
+import provender.engine.food.Component;
 import provender.engine.food.Food;
 import provender.engine.node.Node;
+import provender.engine.ration.PublishedModel;
 import provender.engine.source.Constants;
 
 /** Everything the published tables hold, by key. */
@@ -17,6 +21,7 @@ public final class Reference {
   private final Map<String, Species> species;
   private final Map<String, LengthWeight> families;
   private final Map<String, DietRule> rules;
+  private final Map<String, PublishedModel> models;
   private final Constants constants;
 
   Reference(
@@ -25,12 +30,14 @@ public final class Reference {
       Map<String, Species> species,
       Map<String, LengthWeight> families,
       Map<String, DietRule> rules,
+      Map<String, PublishedModel> models,
       Constants constants) {
     this.foods = foods;
     this.guilds = guilds;
     this.species = species;
     this.families = families;
     this.rules = rules;
+    this.models = models;
     this.constants = constants;
   }
 
@@ -46,11 +53,27 @@ public final class Reference {
     }
     Map<String, Food> all = new LinkedHashMap<>(own);
     all.putAll(foods);
-    return new Reference(all, guilds, species, families, rules, constants);
+    return new Reference(all, guilds, species, families, rules, models, constants);
   }
 
   public @Nullable Food food(String key) {
     return foods.get(key);
+  }
+
+  /** The keys of the foods that bring a component, the richest first. */
+  public List<String> foodsWith(Component component) {
+    List<Food> found = new ArrayList<>();
+    for (Food food : foods.values()) {
+      if (food.share(component) > 0) {
+        found.add(food);
+      }
+    }
+    found.sort((one, other) -> Double.compare(other.share(component), one.share(component)));
+    List<String> keys = new ArrayList<>();
+    for (Food food : found) {
+      keys.add(food.key());
+    }
+    return keys;
   }
 
   public @Nullable Guild guild(String key) {
@@ -64,6 +87,15 @@ public final class Reference {
   /** The middle of a family's relations, for a species the tables lack; null for a family they lack too. */
   public @Nullable LengthWeight family(String name) {
     return families.get(name);
+  }
+
+  /** A published line of the ration by its key, or null. */
+  public @Nullable PublishedModel model(String key) {
+    return models.get(key);
+  }
+
+  public List<String> modelKeys() {
+    return new ArrayList<>(models.keySet());
   }
 
   public DietRule rule(String key) {

@@ -16,6 +16,7 @@ import provender.engine.food.Composition;
 import provender.engine.food.Food;
 import provender.engine.node.Node;
 import provender.engine.quantity.Range;
+import provender.engine.ration.PublishedModel;
 import provender.engine.source.Constant;
 import provender.engine.source.Constants;
 
@@ -29,7 +30,7 @@ final class Tables {
 
   Reference reference() {
     Constants constants = constants();
-    return new Reference(foods(constants), guilds(), species(constants), families(constants), rules(), constants);
+    return new Reference(foods(constants), guilds(), species(constants), families(constants), rules(), models(), constants);
   }
 
   private Constants constants() {
@@ -192,6 +193,14 @@ final class Tables {
               parts(row.text("offer_foods", ""))));
     }
     return rules;
+  }
+
+  private Map<String, PublishedModel> models() {
+    Map<String, PublishedModel> models = new LinkedHashMap<>();
+    for (Node row : tables.nodes("rationModels")) {
+      models.put(row.text("key", ""), PublishedModels.read(row, firstOf(row.text("source", ""))));
+    }
+    return models;
   }
 
   private static String firstOf(String joined) {
