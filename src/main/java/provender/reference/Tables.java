@@ -9,7 +9,7 @@ final class Tables {
   static final String[] COMPONENTS = {"sponge", "algae", "detritus", "tunicate", "cnidarian", "crustacean", "mollusc",
       "worm", "fish", "plankton", "echinoderm", "other"};
   static final String[] FLAGS = {"hard_shelled", "carotenoid", "n3_hufa", "whole_prey", "complete", "iodine_high",
-      "oxalate_high"};
+      "oxalate_high", "unenriched"};
   static final String[] GUT_PARTS = {"sponge_pct", "algae_pct", "detritus_pct", "tunicate_pct", "cnidarian_pct",
       "crustacean_pct", "mollusc_pct", "worm_pct", "fish_pct", "plankton_pct", "echinoderm_pct", "other_pct",
       "unrecorded_pct"};
@@ -82,9 +82,9 @@ final class Tables {
 
   static final Table DEFICIENCIES = Table.of("deficiencies", "deficiency.csv", "key")
       .text("key", "rule", "missing", "trigger", "sign_seen_by_keeper", "evidence", "offer").note("note")
+      .answeringTo("source", "status").numberOrNone("limit", "window_days")
       .word("severity", "high", "medium", "low").word("sure", "measured", "practice", "weak")
-      .keysOrNone("applies_to", "guilds", "all").keysOrNone("offer_foods", "foods")
-      .keys("source", SOURCES_NAME).standing("status");
+      .keysOrNone("applies_to", "guilds", "all").keysOrNone("offer_foods", "foods");
 
   static final Table SOURCES = Table.of(SOURCES_NAME, "sources.csv", "key")
       .text("key", "citation", "licence").standing("status")

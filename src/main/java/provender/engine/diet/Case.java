@@ -63,7 +63,7 @@ public record Case(
     return offers;
   }
 
-  private List<String> usualFirst(List<String> foods) {
+  List<String> usualFirst(List<String> foods) {
     List<String> ordered = new ArrayList<>();
     for (String food : foods) {
       if (usualFoods.contains(food)) {

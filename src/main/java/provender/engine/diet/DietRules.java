@@ -27,7 +27,23 @@ public final class DietRules {
           DietRules::crushersGetSomethingHard,
           EnergyRules::nobodyGetsTooLittle,
           EnergyRules::nobodyGetsTooMuch,
-          DietRules::theWaterIsNotTooWarm);
+          DietRules::theWaterIsNotTooWarm,
+          PlantRules::grazersGetEnoughAlgae,
+          PlantRules::kelpStaysASmallPart,
+          PlantRules::greensOfTheLandDoNotReplaceAlgae,
+          PlantRules::spinachStaysASmallPart,
+          NutrientRules::thiamineGoesWithThiaminase,
+          NutrientRules::vitaminEGoesWithOilyFish,
+          NutrientRules::everyoneGetsMarineFattyAcids,
+          NutrientRules::everyoneGetsVitaminC,
+          NutrientRules::everyoneGetsIodine,
+          NutrientRules::coloursGetTheirCarotenoids,
+          VarietyRules::brineShrimpAloneIsNoDiet,
+          VarietyRules::predatorsGetWholePrey,
+          VarietyRules::nobodyLivesOnOneFood,
+          EatingRules::planktonPickersEatOften,
+          EatingRules::everyoneEats,
+          EatingRules::nobodyKeepsAnObligateCoralEater);
 
   /** Everything that is wrong, heaviest first; nothing in a tank where all is well or nothing was logged yet. */
   public static List<Finding> findings(Case looked) {

@@ -1,6 +1,8 @@
 package provender.engine.diet;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import provender.engine.fish.Fish;
 import provender.engine.food.Component;
 import provender.engine.intake.Table.Share;
@@ -23,6 +25,7 @@ public final class FishDiet {
   private final double[] dryTotal;
   private final int[] offered = new int[COMPONENTS];
   private final int[] taken = new int[COMPONENTS];
+  private final List<List<Share>> shares = new ArrayList<>();
   private int lastTook = NEVER;
 
   FishDiet(Fish fish, Day first, int days) {
@@ -34,6 +37,9 @@ public final class FishDiet {
     this.dryTotal = new double[days];
     this.dryGrams = new double[days][COMPONENTS];
     this.componentKj = new double[days][COMPONENTS];
+    for (int day = 0; day < days; day++) {
+      shares.add(new ArrayList<>());
+    }
     Arrays.fill(offered, NEVER);
     Arrays.fill(taken, NEVER);
   }
@@ -47,6 +53,7 @@ public final class FishDiet {
   }
 
   void ate(int day, Share share) {
+    shares.get(day).add(share);
     gotKj[day] += share.kj();
     gotGrams[day] += share.grams();
     double dry = share.grams() * share.food().dryPerGram();
@@ -94,6 +101,15 @@ public final class FishDiet {
       part += dryGrams[day][component.ordinal()];
     }
     return total > 0 ? part / total : Double.NaN;
+  }
+
+  /** What it is reckoned to have eaten on the days of a window. */
+  List<Share> shares(int fromDay, int toDay) {
+    List<Share> found = new ArrayList<>();
+    for (int day = fromDay; day < toDay; day++) {
+      found.addAll(shares.get(day));
+    }
+    return found;
   }
 
   /** The last epoch day on which a component was offered, or {@link #NEVER}. */

@@ -57,6 +57,10 @@ public final class Food {
     return flags.contains(flag);
   }
 
+  public String category() {
+    return category;
+  }
+
   public boolean isAlgae() {
     return category.equals("macroalgae");
   }

@@ -10,6 +10,7 @@ public final class Table {
   private final List<Eater> eaters;
   private final double[] roomKj;
   private final double floorPreference;
+  private int meals;
 
   /**
    * One line of the roster at the table.
@@ -19,8 +20,8 @@ public final class Table {
    */
   public record Eater(Fish fish, double appetite, double mostKj) {}
 
-  /** The part of one helping that one line of the roster is reckoned to have eaten. */
-  public record Share(int eater, Helping helping, Food food, double grams, double kj) {}
+  /** The part of one helping that one line of the roster is reckoned to have eaten, at which meal of the day. */
+  public record Share(int eater, int meal, Helping helping, Food food, double grams, double kj) {}
 
   public Table(List<Eater> eaters, double floorPreference) {
     this.eaters = List.copyOf(eaters);
@@ -34,6 +35,7 @@ public final class Table {
   /** Who ate what of a meal. A helping handed to one fish is that fish's; refused is refused. */
   public List<Share> serve(Meal meal) {
     List<Share> shares = new ArrayList<>();
+    meals++;
     double eaten = 1 - meal.leftoverFraction();
     for (Helping helping : meal.helpings()) {
       Food food = helping.food();
@@ -77,6 +79,6 @@ public final class Table {
   private Share ate(int eater, Helping helping, Food food, double grams) {
     double kj = grams * food.kjPerGram();
     roomKj[eater] = Math.max(0, roomKj[eater] - kj);
-    return new Share(eater, helping, food, grams, kj);
+    return new Share(eater, meals, helping, food, grams, kj);
   }
 }

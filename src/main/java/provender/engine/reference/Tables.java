@@ -66,6 +66,9 @@ final class Tables {
         shares[component.ordinal()] = 1;
       }
     }
+    if (row.text("thiaminase", "").equals("yes")) {
+      flags.add("thiaminase");
+    }
     Composition composition =
         new Composition(
             row.number("water_g_per_100g", 0),
@@ -190,7 +193,9 @@ final class Tables {
               row.text("severity", "medium"),
               row.text("sure", "practice"),
               parts(row.text("source", "")),
-              parts(row.text("offer_foods", ""))));
+              parts(row.text("offer_foods", "")),
+              row.number("limit", Double.NaN),
+              (int) row.number("window_days", 0)));
     }
     return rules;
   }

@@ -51,7 +51,7 @@ public final class Today {
     this.warmth = new Warmth(tank, journal.waterTests(), constants);
     this.temperature = warmth.on(now.day());
     Day first = now.day().plus(1 - LOOK_BACK_DAYS);
-    this.feedings = journal.feedingsSince(first);
+    this.feedings = upTo(now.day(), journal.feedingsSince(first));
     this.withdrawn = journal.withdrawnSince(first);
     Model model = Model.usual(constants);
     double[] celsius = warmth.over(first, LOOK_BACK_DAYS);
@@ -67,6 +67,17 @@ public final class Today {
   /** Reads a journal at a moment of the tank's own clock. */
   public static Today of(Journal journal, Reference reference, Moment now) {
     return new Today(journal, reference, now);
+  }
+
+  /** A feeding of a day that has not come yet, from a phone with a wrong clock, waits for its day. */
+  private static List<Feeding> upTo(Day today, List<Feeding> feedings) {
+    List<Feeding> come = new ArrayList<>();
+    for (Feeding feeding : feedings) {
+      if (!today.isBefore(feeding.at().day())) {
+        come.add(feeding);
+      }
+    }
+    return come;
   }
 
   private List<DatedMeal> meals() {

@@ -1,0 +1,65 @@
+package provender.engine.diet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import provender.engine.food.Food;
+
+/** Rules about diets that lean on one thing. */
+final class VarietyRules {
+  private VarietyRules() {}
+
+  static List<Finding> brineShrimpAloneIsNoDiet(Case looked) {
+    Window week = new Window(looked, "only-plain-brine");
+    double limit = week.rule().limit();
+    Window.Which plain = food -> food.has("unenriched");
+    List<FishDiet> concerned =
+        week.fish(diet -> !week.brought(diet, "hufa_vitamin_soak") && week.share(diet, plain) > limit);
+    double worst = 0;
+    for (FishDiet diet : concerned) {
+      worst = Math.max(worst, week.share(diet, plain));
+    }
+    return week.finding(concerned, worst, week.offers(concerned));
+  }
+
+  /** Of the fish a predator eats, enough must come with bones and organs. */
+  static List<Finding> predatorsGetWholePrey(Case looked) {
+    Window fortnight = new Window(looked, "fillet-only");
+    double limit = fortnight.rule().limit();
+    Window.Which whole = food -> food.has("whole_prey");
+    Window.Which fish = food -> food.category().equals("fish");
+    List<FishDiet> concerned =
+        fortnight.fish(diet -> fortnight.dry(diet, fish) > 0
+            && fortnight.share(diet, fish) > limit && fortnight.share(diet, whole, fish) < limit);
+    double worst = 1;
+    for (FishDiet diet : concerned) {
+      worst = Math.min(worst, fortnight.share(diet, whole, fish));
+    }
+    return fortnight.finding(concerned, worst, fortnight.offers(concerned));
+  }
+
+  static List<Finding> nobodyLivesOnOneFood(Case looked) {
+    Window month = new Window(looked, "one-food");
+    double limit = month.rule().limit();
+    List<FishDiet> concerned = new ArrayList<>(month.fish(diet -> largest(month, diet) > limit));
+    double worst = 0;
+    for (FishDiet diet : concerned) {
+      worst = Math.max(worst, largest(month, diet));
+    }
+    return month.finding(concerned, worst, List.of());
+  }
+
+  /** The largest part that one food has of the diet; complete foods are made to be one. */
+  private static double largest(Window window, FishDiet diet) {
+    Map<String, Boolean> keys = new HashMap<>();
+    window.dry(diet, (Food food) -> keys.put(food.key(), food.has("complete")) == null);
+    double largest = 0;
+    for (Map.Entry<String, Boolean> key : keys.entrySet()) {
+      if (!key.getValue()) {
+        largest = Math.max(largest, window.share(diet, food -> food.key().equals(key.getKey())));
+      }
+    }
+    return largest;
+  }
+}

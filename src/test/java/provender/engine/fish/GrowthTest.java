@@ -1,0 +1,84 @@
+package provender.engine.fish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import provender.engine.Log;
+import provender.engine.quantity.Day;
+import provender.engine.source.Basis;
+
+class GrowthTest {
+  /** Zebrasoma scopas, Schiettekatte et al. 2020: Linf 19 cm, K 0.69 a year, t0 -0.021. */
+  private static final Growth TANG = new Growth(19, 0.69, -0.021, 0.02455, 2.98);
+  private static final Day DAY = Day.parse("2026-06-15");
+
+  @ParameterizedTest
+  @CsvSource({"1,9.607", "2,14.29", "3,16.64"})
+  void the_curve_passes_through_its_published_points(double years, double cm) {
+    assertThat(TANG.lengthAtCm(years)).isEqualTo(cm, offset(0.006));
+    assertThat(TANG.ageYears(TANG.lengthAtCm(years))).isEqualTo(years, offset(1e-12));
+  }
+
+  @Test
+  void a_year_on_the_curve_is_the_same_with_and_without_knowing_the_age() {
+    assertThat(TANG.lengthAfterCm(TANG.lengthAtCm(1), 365)).isEqualTo(TANG.lengthAtCm(2), offset(1e-9));
+    assertThat(TANG.lengthAfterCm(19, 1000)).isEqualTo(19);
+  }
+
+  /** Zebrasoma scopas a 0.02455, b 2.98; a length read through glass is off by 2.1 cm (Harvey et al. 2001). */
+  @Test
+  void a_mass_from_a_length_through_glass_has_the_published_spread() {
+    var range = new LengthWeight(0.02455, 2.98, "TL", provender.engine.quantity.Range.exactly(1), "x").grams(20, 2.1);
+    assertThat(range.value()).isEqualTo(185.0, offset(0.1));
+    assertThat(range.high() / range.value()).isEqualTo(1.3465, offset(0.0001));
+    assertThat(range.low() / range.value()).isEqualTo(1 - 0.2815, offset(0.0001));
+  }
+
+  @Test
+  void a_weighed_mass_goes_before_a_length_and_a_length_before_a_guess() {
+    Measurement length = Measurement.length(DAY.plus(-10), 20, 1);
+    Measurement weighed = Measurement.weighed(DAY.plus(-100), 150);
+    assertThat(weight(length, weighed).grams().basis()).isEqualTo(Basis.MEASURED);
+    assertThat(weight(length, weighed).grams().value()).isEqualTo(150);
+    assertThat(weight(length).grams().basis()).isEqualTo(Basis.ESTIMATED);
+    assertThat(weight().grams().basis()).isEqualTo(Basis.ASSUMED);
+    assertThat(weight().ageDays()).isZero();
+  }
+
+  @Test
+  void what_was_measured_more_than_ninety_days_ago_is_stale() {
+    assertThat(weight(Measurement.weighed(DAY.plus(-90), 150)).isStale(Log.REFERENCE.constants())).isFalse();
+    assertThat(weight(Measurement.weighed(DAY.plus(-91), 150)).isStale(Log.REFERENCE.constants())).isTrue();
+  }
+
+  @Test
+  void before_the_first_measurement_the_first_one_stands() {
+    Weight early = Weight.of(fish(Measurement.weighed(DAY.plus(5), 150), Measurement.weighed(DAY.plus(9), 170)), DAY, Log.REFERENCE.constants());
+    assertThat(early.grams().value()).isEqualTo(150);
+    assertThat(early.ageDays()).isZero();
+  }
+
+  @Test
+  void a_fish_that_arrived_later_was_not_here_before() {
+    Fish fish = new Fish("it", "it", "x", null, guild(), 1, false, true, 1, DAY, List.of());
+    assertThat(fish.wasHereOn(DAY.plus(-1))).isFalse();
+    assertThat(fish.wasHereOn(DAY)).isTrue();
+    assertThat(new Fish("it", "it", "x", null, guild(), 1, false, false, 1, null, List.of()).wasHereOn(DAY)).isFalse();
+  }
+
+  private static Weight weight(Measurement... measurements) {
+    return Weight.of(fish(measurements), DAY, Log.REFERENCE.constants());
+  }
+
+  private static Fish fish(Measurement... measurements) {
+    return new Fish("it", "it", "Zebrasoma scopas", Log.REFERENCE.species("Zebrasoma scopas"), guild(), 1, false, true, 1, null, List.of(measurements));
+  }
+
+  private static Guild guild() {
+    return java.util.Objects.requireNonNull(Log.REFERENCE.guild("turf_grazer"));
+  }
+}
