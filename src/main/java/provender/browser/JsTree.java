@@ -27,7 +27,9 @@ final class JsTree {
     if (value instanceof Map<?, ?> map) {
       JSObject object = empty();
       for (Map.Entry<?, ?> field : map.entrySet()) {
-        set(object, String.valueOf(field.getKey()), of(field.getValue()));
+        if (field.getKey() instanceof String name) {
+          set(object, name, of(field.getValue()));
+        }
       }
       return object;
     }

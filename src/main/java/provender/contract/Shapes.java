@@ -18,8 +18,8 @@ final class Shapes {
     Map<String, Object> object = new LinkedHashMap<>();
     for (int i = 0; i < namesAndValues.length; i += 2) {
       Object value = namesAndValues[i + 1];
-      if (value != null && !isNotANumber(value)) {
-        object.put(String.valueOf(namesAndValues[i]), value);
+      if (namesAndValues[i] instanceof String name && value != null && !isNotANumber(value)) {
+        object.put(name, value);
       }
     }
     return object;

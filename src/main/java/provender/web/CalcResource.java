@@ -10,6 +10,12 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import provender.contract.Calculation;
 import provender.engine.node.MapNode;
 import provender.engine.reference.Reference;
@@ -26,8 +32,29 @@ class CalcResource {
   @POST
   @Path("/{name}")
   @Operation(
-      summary = "One calculation: weight, food-energy, ration or meal-shares",
-      description = "Units stand in the field names; answers carry low and high where a range is honest, and why.")
+      summary = "One calculation: weight, growth, food-energy, ration, meal-shares, selectivity, diet-balance or drops",
+      description =
+          "Units stand in the field names. Answers carry low and high where a range is honest, and why: steps with formula,"
+              + " inputs and source. Lists hold at most 10,000 items. A field that cannot be used is answered with 400 and a"
+              + " problem (RFC 9457) whose errors name it and what it takes; a field that is not known is one of them.")
+  @RequestBody(
+      content =
+          @Content(
+              mediaType = MediaType.APPLICATION_JSON,
+              schema = @Schema(type = SchemaType.OBJECT),
+              examples = {
+                @ExampleObject(name = "weight", value = CalcExamples.WEIGHT),
+                @ExampleObject(name = "growth", value = CalcExamples.GROWTH),
+                @ExampleObject(name = "food-energy", value = CalcExamples.FOOD_ENERGY),
+                @ExampleObject(name = "ration", value = CalcExamples.RATION),
+                @ExampleObject(name = "ration by a published line", value = CalcExamples.PUBLISHED_RATION),
+                @ExampleObject(name = "meal-shares", value = CalcExamples.MEAL_SHARES),
+                @ExampleObject(name = "selectivity", value = CalcExamples.SELECTIVITY),
+                @ExampleObject(name = "diet-balance", value = CalcExamples.DIET_BALANCE),
+                @ExampleObject(name = "drops", value = CalcExamples.DROPS)
+              }))
+  @APIResponse(responseCode = "200", description = "The answer, with why")
+  @APIResponse(responseCode = "400", description = "A problem that names each bad field and what it takes")
   public Map<String, Object> answer(@PathParam("name") String name, String body) {
     if (!Calculation.isKnown(name)) {
       throw Problem.notFound();

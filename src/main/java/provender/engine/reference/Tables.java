@@ -58,7 +58,7 @@ final class Tables {
       int colon = part.indexOf(':');
       Component component = Component.of(part.substring(0, colon));
       if (component != null) {
-        shares[component.ordinal()] = Double.parseDouble(part.substring(colon + 1));
+        shares[component.ordinal()] = decimal(part.substring(colon + 1));
       }
     }
     for (Component component : Component.values()) {
@@ -206,6 +206,23 @@ final class Tables {
       models.put(row.text("key", ""), PublishedModels.read(row, firstOf(row.text("source", ""))));
     }
     return models;
+  }
+
+  /** A plain decimal such as 0.25; the language's own reader would make the phone's engine a fifth larger. */
+  private static double decimal(String text) {
+    double digits = 0;
+    double scale = 1;
+    boolean afterPoint = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '.') {
+        afterPoint = true;
+      } else {
+        digits = digits * 10 + (c - '0');
+        scale = afterPoint ? scale * 10 : scale;
+      }
+    }
+    return digits / scale;
   }
 
   private static String firstOf(String joined) {

@@ -1,0 +1,80 @@
+package provender.web;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItems;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.Response;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@QuarkusTest
+class CalculationsTest {
+  private static final List<String> CALLS =
+      List.of("weight", "growth", "food-energy", "ration", "meal-shares", "selectivity", "diet-balance", "drops");
+
+  @Test
+  void every_example_of_the_description_is_answered_with_its_reasons() {
+    Map<String, Map<String, ?>> examples = given().accept(ContentType.JSON).get("/api/v1/openapi?format=json")
+        .path("paths.'/api/v1/calc/{name}'.post.requestBody.content.'application/json'.examples");
+    assertThat(examples.keySet()).containsAll(CALLS);
+    examples.forEach((name, example) -> {
+      Response answer = ask(name.split(" ")[0], example.get("value"));
+      answer.then().statusCode(200);
+      assertThat(answer.jsonPath().getList("why")).as(name).isNotEmpty();
+    });
+  }
+
+  @Test
+  void a_calculation_nobody_knows_is_not_found() {
+    ask("horoscope", Map.of()).then().statusCode(404).contentType(Problem.MEDIA_TYPE);
+  }
+
+  @Test
+  void nothing_at_all_names_every_field_that_is_needed() {
+    ask("drops", Map.of()).then().statusCode(400).body("errors.field", hasItems("weighingsGrams"));
+    ask("growth", Map.of()).then().statusCode(400).body("errors.field", hasItems("lInfCm", "kPerYear", "a", "b", "lengthCm", "days"));
+    ask("selectivity", Map.of()).then().statusCode(400).body("errors.field", hasItems("offered", "eaten"));
+    ask("diet-balance", Map.of()).then().statusCode(400).body("errors.field", hasItems("guild", "lastDay", "intake"));
+    ask("ration", Map.of()).then().statusCode(400).body("errors.field", hasItems("temperatureC", "fish"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', value = {
+      "drops|{\"weighingsGrams\":[0.5,60]}|weighingsGrams", "drops|{\"weighingsGrams\":[0.5,0]}|weighingsGrams[1]",
+      "drops|{\"weighingsGrams\":[0.5,-1]}|weighingsGrams[1]", "drops|{\"weighingsGrams\":[0.5]}|weighingsGrams",
+      "drops|{\"weighingsGrams\":[0.5,0.6],\"dropsPerWeighing\":0}|dropsPerWeighing",
+      "drops|{\"weighingsGrams\":[0.5,0.6],\"dropsPerWeighing\":1.5}|dropsPerWeighing",
+      "selectivity|{\"offered\":[1,2],\"eaten\":[1,3]}|eaten[1]", "selectivity|{\"offered\":[1,2],\"eaten\":[0,0]}|eaten",
+      "selectivity|{\"offered\":[1,2],\"eaten\":[1]}|eaten",
+      "growth|{\"lInfCm\":19,\"kPerYear\":1,\"a\":0.02,\"b\":3,\"lengthCm\":19,\"days\":1}|lengthCm",
+      "growth|{\"lInfCm\":19,\"kPerYear\":1,\"a\":0.02,\"b\":3,\"lengthCm\":0,\"days\":1}|lengthCm",
+      "ration|{\"temperatureC\":26,\"model\":{\"name\":\"guesswork\"},\"fish\":[{\"id\":\"a\",\"weightGrams\":1}]}|model.name",
+      "ration|{\"temperatureC\":26,\"model\":{\"name\":\"barramundi\",\"growing\":true},\"fish\":[{\"id\":\"a\",\"weightGrams\":1}]}|model.growing",
+      "ration|{\"temperatureC\":26,\"fish\":[{\"id\":\"a\",\"weightGrams\":1,\"conditionScore\":6}]}|fish[0].conditionScore",
+      "ration|{\"temperatureC\":26,\"fish\":[{\"id\":\"a\",\"weightGrams\":1,\"colour\":\"red\"}]}|fish[0].colour",
+      "food-energy|{\"waterGrams\":60,\"proteinGrams\":40,\"fatGrams\":10}|waterGrams",
+      "diet-balance|{\"guild\":\"turf_grazer\",\"lastDay\":\"soon\",\"intake\":[{\"date\":\"2026-06-28\",\"food\":\"nori_dried\",\"dryMatterGrams\":2}]}|lastDay",
+      "diet-balance|{\"guild\":\"turf_grazer\",\"lastDay\":\"2026-06-28\",\"intake\":[{\"date\":\"2026-06-28\",\"components\":{\"algae\":0.7,\"fish\":0.7},\"dryMatterGrams\":2}]}|intake[0].components.other"})
+  void a_field_that_cannot_be_used_is_named(String call, String body, String field) {
+    given().contentType(ContentType.JSON).body(body).post("/api/v1/calc/" + call).then().statusCode(400)
+        .contentType(Problem.MEDIA_TYPE).body("errors.field", hasItems(field));
+  }
+
+  @Test
+  void a_list_that_is_far_too_long_is_refused_by_name() {
+    List<Integer> endless = new ArrayList<>(java.util.Collections.nCopies(150_000, 1));
+    ask("drops", Map.of("weighingsGrams", endless)).then().statusCode(400).body("errors[0].field", equalTo("weighingsGrams"));
+  }
+
+  private static Response ask(String name, Object body) {
+    return given().contentType(ContentType.JSON).body(body).post("/api/v1/calc/" + name);
+  }
+}
