@@ -1,4 +1,4 @@
-/** @import { Bench, Entry, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { Bench, Entry, Food, Keeper, ReferenceMaps, TankRow } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
 import { OpenTank } from "./open-tank.js";
@@ -60,6 +60,13 @@ export class Desk extends EventTarget {
 
   get today() {
     return this.#open?.today ?? null;
+  }
+
+  /** The published foods and this tank's own, by key. @returns {Map<string, Food>} */
+  get foods() {
+    const own = this.today?.ownFoods ?? [];
+    return own.length ? new Map([...this.reference.foods, ...own.map((food) => /** @type {[string, Food]} */ ([food.key, food]))])
+      : this.reference.foods;
   }
 
   /** Whether {@link today} is older than the records, because the day could not be reckoned. */

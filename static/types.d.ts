@@ -281,7 +281,15 @@ export interface Finding {
   why: Step[];
 }
 
+export interface Matter {
+  name: string;
+  value: number;
+  unit: string;
+}
+
 export interface Ration {
+  /** what would change the ration most, as parts of it, heaviest first */
+  matters: Matter[];
   dueKj: Figure;
   givenKj: Figure;
   givenHandKj: number;

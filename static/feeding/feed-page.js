@@ -3,7 +3,7 @@ import { Element } from "../ui/element.js";
 import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementName } from "../ui/names.js";
 import { clock, grams, kj, range, t } from "../text/index.js";
 import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
-/** @import { Desk, Food, Row, Today } from "../types.js" */
+/** @import { Desk, Food, Recipe, Row, Today } from "../types.js" */
 /** @import { TrayExtras, TrayItem } from "./measures.js" */
 
 const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
@@ -54,19 +54,21 @@ export class FeedPage extends Element {
 
   /** @param {Today["ration"]["foods"][number]} row */
   #asFood({ food, grams: mass }) {
-    const row = this.desk?.reference.foods.get(food);
+    const row = this.desk?.foods.get(food);
     return `${range(mass.low, mass.high, grams)} ${row ? shortFoodName(row) : food}`;
   }
 
   /** @param {Desk} desk @param {Today} today */
   #tiles(desk, today) {
-    const { foods } = desk.reference;
+    const { foods } = desk;
     const usual = foodsForNow(today).map((key) => foods.get(key)).filter((food) => food !== undefined);
     const amounts = new Map(usual.map((food) => {
       const { count, measure } = usualItem(food, today);
       return [food.key, countOf(count, measure.name)];
     }));
-    return html`<food-tiles .usual=${usual} .all=${[...foods.values()]} .amounts=${amounts}
+    return html`${today.recipes.length ? html`<div class="chips" role="group" aria-label=${t("recipes.label")}>
+      ${today.recipes.map((recipe) => html`<button type="button" class="chip" @click=${() => this.#cook(recipe)}>${recipe.name}</button>`)}</div>` : ""}
+      <food-tiles .usual=${usual} .all=${[...foods.values()]} .amounts=${amounts}
       .chosen=${new Set(this.#items.map(({ food }) => food))}
       @food-tiles-pick=${(/** @type {CustomEvent<Food>} */ event) => this.#pick(event.detail, today)}></food-tiles>`;
   }
@@ -74,8 +76,8 @@ export class FeedPage extends Element {
   /** @param {Desk} desk @param {Today} today */
   #tray(desk, today) {
     const item = this.#items[this.#open];
-    const food = item && desk.reference.foods.get(item.food);
-    const raw = this.#items.some((one) => rawFoods.includes(desk.reference.foods.get(one.food)?.category ?? ""));
+    const food = item && desk.foods.get(item.food);
+    const raw = this.#items.some((one) => rawFoods.includes(desk.foods.get(one.food)?.category ?? ""));
     return html`<feeding-tray class="beside" .items=${this.#items} .open=${this.#open} .extras=${this.#extras} .busy=${this.#busy}
       .measures=${food ? measuresOf(food, today) : []}
       .supplements=${[...desk.reference.supplements.values()].filter(isSoaked)
@@ -92,6 +94,15 @@ export class FeedPage extends Element {
     const place = this.#items.findIndex((item) => item.food === food.key);
     if (place < 0) this.#items = [...this.#items, usualItem(food, today)];
     this.#open = place < 0 ? this.#items.length - 1 : place;
+    this.requestUpdate();
+  }
+
+  /** A recipe puts all its foods into the feeding, to be recorded with the next tap. @param {Recipe} recipe */
+  #cook({ items }) {
+    const grams = { name: "g", grams: 1, basis: /** @type {const} */ ("weighed") };
+    this.#items = items.map((item) => ({ food: item.food, measure: grams, count: item.grams, grams: item.grams,
+      supplements: item.supplements, fish: null }));
+    this.#open = 0;
     this.requestUpdate();
   }
 

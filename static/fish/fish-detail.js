@@ -54,6 +54,8 @@ export class FishDetail extends Element {
       ${this.#figures(fish)}
       ${this.findings.map((finding) => this.#finding(finding))}
       ${this.#components(fish)}
+      ${this.mayRecord ? html`<p class="row"><a class="firm" href=${`#/setup/size/${encodeURIComponent(fish.id)}`}>${t("setup.fish.measure")}</a>
+        <a class="firm" href=${`#/setup/fish/${encodeURIComponent(fish.id)}`}>${t("fish.change")}</a></p>` : ""}
       <p><small>${t("fish.estimate")}</small></p>
     </article>`;
   }

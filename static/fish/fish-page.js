@@ -62,6 +62,7 @@ export class FishPage extends Element {
     return html`<section class="roster" aria-label=${t("fish.roster")}>
       ${today.fish.length < filterFrom ? "" : html`<label><span class="unseen">${t("fish.filter")}</span>
         <input type="search" placeholder=${t("fish.filter")} .value=${this.#wanted} @input=${this.#filter}></label>`}
+      ${this.desk?.mayRecord ? html`<p><a class="firm" href="#/setup/add-fish">${t("setup.add.fish")}</a></p>` : ""}
       ${roster.length ? "" : html`<p>${t(today.fish.length ? "fish.noneFound" : "fish.none")}</p>`}
       <ul>${repeat(roster, ({ fish }) => fish.id, ({ fish, findings }) => html`<li>
         <fish-row .fish=${fish} .findings=${findings} .guild=${guildName(desk, fish)} .chosen=${fish === chosen}

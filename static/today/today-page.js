@@ -6,7 +6,7 @@ import { icon } from "../ui/icons.js";
 import { fishNamed, foodName } from "../ui/names.js";
 import { clock, figure as withUnit, grams, range, t } from "../text/index.js";
 import { shown, unitOf } from "../text/units.js";
-/** @import { Desk, Finding, Step, Today } from "../types.js" */
+/** @import { Desk, Finding, Matter, Step, Today } from "../types.js" */
 
 const degrees = (/** @type {number} */ value) => withUnit(shown("temperature", value), unitOf("temperature"));
 
@@ -65,7 +65,7 @@ export class TodayPage extends Element {
     const of = { due: [t("ration.due"), ration.dueKj], given: [t("ration.given"), ration.givenKj],
       remaining: [t("ration.stillDue"), ration.remainingKj] };
     const [heading, { why }] = /** @type {[string, { why: Step[] }]} */ (of[which]);
-    this.#open(heading, why);
+    this.#open(heading, why, which === "given" ? [] : ration.matters);
   }
 
   /** @param {string} about @param {Step[]} steps */
@@ -73,8 +73,8 @@ export class TodayPage extends Element {
     return whyButton(() => this.#open(about, steps), about);
   }
 
-  /** @param {string} heading @param {Step[]} steps */
-  #open(heading, steps) {
-    /** @type {any} */ (this.querySelector("why-dialog")).open(heading, steps);
+  /** @param {string} heading @param {Step[]} steps @param {Matter[]} [matters] */
+  #open(heading, steps, matters) {
+    /** @type {any} */ (this.querySelector("why-dialog")).open(heading, steps, matters);
   }
 }

@@ -3,7 +3,7 @@ import { has, t } from "../text/index.js";
 
 /** @param {Desk} desk @param {string} key */
 export function foodName(desk, key) {
-  return desk.reference.foods.get(key)?.name ?? desk.today?.ownFoods.find((own) => own.key === key)?.name ?? key;
+  return desk.foods.get(key)?.name ?? key;
 }
 
 /**

@@ -2,8 +2,8 @@ import { html } from "lit";
 import { Element } from "./element.js";
 import { label } from "./names.js";
 import { standingOf } from "./standing.js";
-import { figure, t } from "../text/index.js";
-/** @import { Row, Step } from "../types.js" */
+import { figure, percent, t } from "../text/index.js";
+/** @import { Matter, Row, Step } from "../types.js" */
 
 /** Says where a number comes from: each step with its inputs, formula, result and source. */
 export class WhyDialog extends Element {
@@ -12,6 +12,8 @@ export class WhyDialog extends Element {
   #heading = "";
   /** @type {Step[]} */
   #steps = [];
+  /** @type {Matter[]} */
+  #matters = [];
 
   constructor() {
     super();
@@ -20,10 +22,11 @@ export class WhyDialog extends Element {
     this.fishName = (/** @type {string} */ key) => key;
   }
 
-  /** @param {string} heading @param {Step[]} steps */
-  async open(heading, steps) {
+  /** @param {string} heading @param {Step[]} steps @param {Matter[]} [matters] what would change it most */
+  async open(heading, steps, matters = []) {
     this.#heading = heading;
     this.#steps = steps;
+    this.#matters = matters;
     this.requestUpdate();
     await this.updateComplete;
     this.querySelector("dialog")?.showModal();
@@ -38,6 +41,9 @@ export class WhyDialog extends Element {
         </header>
         ${this.#steps.length ? "" : html`<p>${t("why.none")}</p>`}
         <ol>${this.#steps.map((step) => this.#step(step))}</ol>
+        ${this.#matters.length ? html`<h3>${t("why.matters")}</h3>
+          <dl>${this.#matters.map(({ name, value }) => html`<div><dt>${t(`why.matters.${name}`)}</dt>
+            <dd>${value > 0 ? "+" : "\u2212"}${percent(Math.abs(value))}</dd></div>`)}</dl>` : ""}
       </dialog>`;
   }
 

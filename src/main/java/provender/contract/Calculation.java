@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import provender.engine.node.Node;
+import provender.engine.node.Patched;
 import provender.engine.reference.Reference;
 
 /** Single calculations, asked by name; the names, fields and answers are the public contract. */
@@ -37,8 +38,16 @@ public final class Calculation {
       return refused(List.of(new Fault("name", "weight, growth, food-energy, ration, meal-shares, selectivity, diet-balance or drops")));
     }
     Question question = new Question(input);
+    boolean sensitivity = Sensitivity.isKnownFor(name) && question.flag("sensitivity");
     Map<String, Object> answer = call.answer(question, reference);
-    return question.isFaulty() ? refused(question.faults()) : answer;
+    if (question.isFaulty()) {
+      return refused(question.faults());
+    }
+    if (sensitivity) {
+      Node plain = new Patched(input, Map.of("sensitivity", false));
+      answer.put("sensitivity", Sensitivity.of(name, plain, answer, reference));
+    }
+    return answer;
   }
 
   private static Map<String, Object> refused(List<Fault> faults) {

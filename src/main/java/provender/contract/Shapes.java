@@ -59,7 +59,7 @@ final class Shapes {
     return numbers;
   }
 
-  private static List<Object> inputs(List<Step.Input> inputs) {
+  static List<Object> inputs(List<Step.Input> inputs) {
     List<Object> list = new ArrayList<>();
     for (Step.Input input : inputs) {
       list.add(object("name", input.name(), "value", input.value(), "unit", input.unit()));

@@ -57,6 +57,7 @@ final class TodayShape {
     }
     return Shapes.object(
         "dueKj", Shapes.figure(today.due()),
+        "matters", Shapes.inputs(today.whatMatters()),
         "givenKj", Shapes.figure(today.given(true, true)),
         "givenHandKj", today.given(true, false).value(),
         "givenFeederKj", today.given(false, true).value(),

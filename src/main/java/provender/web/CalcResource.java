@@ -36,7 +36,8 @@ class CalcResource {
       description =
           "Units stand in the field names. Answers carry low and high where a range is honest, and why: steps with formula,"
               + " inputs and source. Lists hold at most 10,000 items. A field that cannot be used is answered with 400 and a"
-              + " problem (RFC 9457) whose errors name it and what it takes; a field that is not known is one of them.")
+              + " problem (RFC 9457) whose errors name it and what it takes; a field that is not known is one of them. With sensitivity: true the five"
+              + " calculations of one figure say how much it would change if each number were a tenth larger.")
   @RequestBody(
       content =
           @Content(

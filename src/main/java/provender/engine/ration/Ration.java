@@ -10,6 +10,8 @@ import provender.engine.source.Step;
 
 /** The digestible energy due per day, for one fish or for everyone at the table, in kJ. */
 public final class Ration {
+  private static final double A_TENTH_MORE = 1.1;
+
   private Ration() {}
 
   /** One line of a roster as the ration sees it. */
@@ -87,6 +89,30 @@ public final class Ration {
             Step.input("exponent", model.exponent(), ""),
             Step.input("metabolicMass", burden.value(), "kg^exponent")));
     return new Figure(due, Basis.ESTIMATED, why);
+  }
+
+  /**
+   * What would change the ration of the whole table most, as parts of it: the ends of the coefficient's band, a tenth more
+   * mass in every fish, one degree more.
+   */
+  public static List<Step.Input> whatMatters(List<Eater> eaters, double temperatureC, Model model) {
+    double now = ofAll(eaters, temperatureC, model).value();
+    if (now <= 0) {
+      return List.of();
+    }
+    Range band = model.coefficientKj();
+    List<Eater> heavier = new ArrayList<>();
+    for (Eater eater : eaters) {
+      Figure mass = eater.grams();
+      heavier.add(new Eater(new Figure(mass.range().times(A_TENTH_MORE), mass.basis(), mass.why()), eater.count(), eater.activity()));
+    }
+    List<Step.Input> changes = new ArrayList<>();
+    changes.add(Step.input("coefficientHigh", band.high() / band.value() - 1, "1"));
+    changes.add(Step.input("coefficientLow", band.low() / band.value() - 1, "1"));
+    changes.add(Step.input("massTenthMore", ofAll(heavier, temperatureC, model).value() / now - 1, "1"));
+    changes.add(Step.input("degreeMore", ofAll(eaters, temperatureC + 1, model).value() / now - 1, "1"));
+    changes.sort((one, two) -> Double.compare(Math.abs(two.value()), Math.abs(one.value())));
+    return changes;
   }
 
   /** Only the middle of what one line is due: for the many days of a review. */

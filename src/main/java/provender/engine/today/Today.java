@@ -136,6 +136,11 @@ public final class Today {
     return due;
   }
 
+  /** What would change {@link #due()} most. */
+  public List<Step.Input> whatMatters() {
+    return Ration.whatMatters(table, warmth.reckonedWith(temperature.value()), Model.usual(reference.constants()));
+  }
+
   /** Energy given to the display today, by hand or by feeders, less what was left over. */
   public Figure given(boolean byHand, boolean byFeeder) {
     Range kj = Range.ZERO;
