@@ -122,7 +122,7 @@ export class Desk extends EventTarget {
   }
 
   /**
-   * Writes an entry on this phone. Resolves when it is safely saved and counted in; sending comes after.
+   * Writes an entry on this phone. Resolves when it is safely saved; the figures follow, and sending comes after.
    * @param {string} kind
    * @param {Record<string, unknown>} body
    * @param {{ happenedAt?: string }} [when] local time with offset; now when not given
@@ -137,7 +137,8 @@ export class Desk extends EventTarget {
       zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id, body: structuredClone(body),
     });
     opened.take([entry]);
-    this.#refold();
+    // The tap is answered first, the day is reckoned right after.
+    this.#refoldSoon();
     // Counting and sending are the network's business: a tap does not wait for them.
     this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
     return entry;

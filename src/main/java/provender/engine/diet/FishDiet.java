@@ -13,6 +13,9 @@ public final class FishDiet {
   /** Stands for a component that was never offered, or never taken, as far back as the review looks. */
   public static final int NEVER = Integer.MIN_VALUE;
 
+  /** Single shares are remembered as far back as the longest window of a rule, with some days to spare. */
+  static final int KEPT_DAYS = 40;
+
   private static final int COMPONENTS = Component.values().length;
 
   private final Fish fish;
@@ -20,8 +23,10 @@ public final class FishDiet {
   private final double[] dueKj;
   private final double[] gotKj;
   private final double[] gotGrams;
-  private final double[][] dryGrams;
-  private final double[][] componentKj;
+  /** By day and component, one long row for speed. */
+  private final double[] dryGrams;
+
+  private final double[] componentKj;
   private final double[] dryTotal;
   private final int[] offered = new int[COMPONENTS];
   private final int[] taken = new int[COMPONENTS];
@@ -35,8 +40,8 @@ public final class FishDiet {
     this.gotKj = new double[days];
     this.gotGrams = new double[days];
     this.dryTotal = new double[days];
-    this.dryGrams = new double[days][COMPONENTS];
-    this.componentKj = new double[days][COMPONENTS];
+    this.dryGrams = new double[days * COMPONENTS];
+    this.componentKj = new double[days * COMPONENTS];
     for (int day = 0; day < days; day++) {
       shares.add(new ArrayList<>());
     }
@@ -53,22 +58,26 @@ public final class FishDiet {
   }
 
   void ate(int day, Share share) {
-    shares.get(day).add(share);
+    if (day >= dueKj.length - KEPT_DAYS) {
+      shares.get(day).add(share);
+    }
     gotKj[day] += share.kj();
     gotGrams[day] += share.grams();
     double dry = share.grams() * share.food().dryPerGram();
     dryTotal[day] += dry;
-    for (Component component : Component.values()) {
+    for (Component component : share.food().brings()) {
       double part = share.food().share(component);
-      dryGrams[day][component.ordinal()] += dry * part;
-      componentKj[day][component.ordinal()] += share.kj() * part;
+      int at = day * COMPONENTS + component.ordinal();
+      dryGrams[at] += dry * part;
+      componentKj[at] += share.kj() * part;
     }
   }
 
   /** At the end of a day: a component counts as taken when it brought at least {@code fraction} of the day's need. */
   void closeDay(int day, double fraction) {
     for (int c = 0; c < COMPONENTS; c++) {
-      if (componentKj[day][c] > 0 && componentKj[day][c] >= dueKj[day] * fraction) {
+      double kj = componentKj[day * COMPONENTS + c];
+      if (kj > 0 && kj >= dueKj[day] * fraction) {
         taken[c] = first.plus(day).epochDay();
       }
     }
@@ -93,23 +102,24 @@ public final class FishDiet {
     return sum(gotGrams, fromDay, toDay);
   }
 
+  /** Dry matter eaten between two days, in grams. */
+  double dryGrams(int fromDay, int toDay) {
+    return sum(dryTotal, fromDay, toDay);
+  }
+
   /** Share of a component in the dry matter eaten between two days, NaN when nothing was eaten. */
   public double share(Component component, int fromDay, int toDay) {
     double total = sum(dryTotal, fromDay, toDay);
     double part = 0;
     for (int day = fromDay; day < toDay; day++) {
-      part += dryGrams[day][component.ordinal()];
+      part += dryGrams[day * COMPONENTS + component.ordinal()];
     }
     return total > 0 ? part / total : Double.NaN;
   }
 
-  /** What it is reckoned to have eaten on the days of a window. */
-  List<Share> shares(int fromDay, int toDay) {
-    List<Share> found = new ArrayList<>();
-    for (int day = fromDay; day < toDay; day++) {
-      found.addAll(shares.get(day));
-    }
-    return found;
+  /** What it is reckoned to have eaten on one day. */
+  List<Share> shares(int day) {
+    return shares.get(day);
   }
 
   /** The last epoch day on which a component was offered, or {@link #NEVER}. */

@@ -1,6 +1,7 @@
 package provender.engine.diet;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import provender.engine.fish.Band;
 import provender.engine.food.Component;
 import provender.engine.food.Food;
@@ -26,11 +27,11 @@ final class PlantRules {
   }
 
   static List<Finding> kelpStaysASmallPart(Case looked) {
-    return tooMuchOf(new Window(looked, "too-much-kelp"), food -> food.has("iodine_high"), food -> true);
+    return tooMuchOf(new Window(looked, "too-much-kelp"), food -> food.has("iodine_high"), null);
   }
 
   static List<Finding> spinachStaysASmallPart(Case looked) {
-    return tooMuchOf(new Window(looked, "oxalate-greens"), food -> food.has("oxalate_high"), food -> true);
+    return tooMuchOf(new Window(looked, "oxalate-greens"), food -> food.has("oxalate_high"), null);
   }
 
   static List<Finding> greensOfTheLandDoNotReplaceAlgae(Case looked) {
@@ -38,15 +39,19 @@ final class PlantRules {
         new Window(looked, "greens-only"), PlantRules::isOfTheLand, food -> isOfTheLand(food) || food.isAlgae());
   }
 
-  /** More of one sort of food than the rule's limit, as part of a whole. */
-  static List<Finding> tooMuchOf(Window window, Window.Which which, Window.Which whole) {
+  /** More of one sort of food than the rule's limit, as part of a whole; of all that was eaten when none is named. */
+  private static List<Finding> tooMuchOf(Window window, Window.Which which, Window.@Nullable Which whole) {
     double limit = window.rule().limit();
-    List<FishDiet> concerned = window.fish(diet -> window.share(diet, which, whole) > limit);
+    List<FishDiet> concerned = window.fish(diet -> part(window, diet, which, whole) > limit);
     double worst = 0;
     for (FishDiet diet : concerned) {
-      worst = Math.max(worst, window.share(diet, which, whole));
+      worst = Math.max(worst, part(window, diet, which, whole));
     }
     return window.finding(concerned, worst, window.offers(concerned));
+  }
+
+  private static double part(Window window, FishDiet diet, Window.Which which, Window.@Nullable Which whole) {
+    return whole == null ? window.share(diet, which) : window.share(diet, which, whole);
   }
 
   private static boolean isOfTheLand(Food food) {

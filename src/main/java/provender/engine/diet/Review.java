@@ -8,6 +8,7 @@ import provender.engine.food.Component;
 import provender.engine.food.Food;
 import provender.engine.intake.Helping;
 import provender.engine.intake.Meal;
+import provender.engine.intake.Preferences;
 import provender.engine.intake.Table;
 import provender.engine.intake.Table.Share;
 import provender.engine.quantity.Day;
@@ -23,11 +24,13 @@ public final class Review {
   private final List<FishDiet> diets = new ArrayList<>();
   private final List<List<Share>> served = new ArrayList<>();
   private final double[] givenKj;
+  private final Preferences preferences;
 
-  private Review(List<Fish> fish, Day today, int days) {
+  private Review(List<Fish> fish, Day today, int days, double floorPreference) {
     this.first = today.plus(1 - days);
     this.days = days;
     this.givenKj = new double[days];
+    this.preferences = new Preferences(fish, floorPreference);
     for (Fish one : fish) {
       diets.add(new FishDiet(one, first, days));
     }
@@ -41,7 +44,7 @@ public final class Review {
    */
   public static Review of(
       List<Fish> fish, List<DatedMeal> meals, double[] temperatureC, Day today, Model model, Constants constants) {
-    Review review = new Review(fish, today, temperatureC.length);
+    Review review = new Review(fish, today, temperatureC.length, constants.value(Constant.FLOOR_PREFERENCE));
     int next = 0;
     for (int day = 0; day < review.days; day++) {
       Table table = review.lay(day, temperatureC[day], model, constants);
@@ -57,7 +60,6 @@ public final class Review {
 
   private Table lay(int day, double temperatureC, Model model, Constants constants) {
     List<Table.Eater> eaters = new ArrayList<>();
-    double floor = constants.value(Constant.FLOOR_PREFERENCE);
     for (FishDiet diet : diets) {
       Fish fish = diet.fish();
       if (!fish.wasHereOn(day(day))) {
@@ -71,7 +73,7 @@ public final class Review {
       double appetite = Math.pow(weight.grams().value() / 1000, model.exponent()) * fish.count();
       eaters.add(new Table.Eater(fish, appetite, due * constants.value(Constant.MAX_INTAKE_RATIO)));
     }
-    return new Table(eaters, floor);
+    return new Table(eaters, preferences);
   }
 
   private void serve(Table table, int day, Meal meal) {
@@ -89,7 +91,7 @@ public final class Review {
     for (Share share : shares) {
       diets.get(share.eater()).ate(day, share);
     }
-    served.add(shares);
+    served.add(day >= days - FishDiet.KEPT_DAYS ? shares : List.of());
   }
 
   private void offer(int day, Helping helping, Food food) {
@@ -97,16 +99,17 @@ public final class Review {
       Fish fish = diet.fish();
       boolean forIt = helping.fish() == null ? !fish.inIsolation() : fish.key().equals(helping.fish());
       if (forIt && fish.wasHereOn(day(day))) {
-        for (Component component : Component.values()) {
-          if (food.share(component) > 0) {
-            diet.wasOffered(day, component);
-          }
+        for (Component component : food.brings()) {
+          diet.wasOffered(day, component);
         }
       }
     }
   }
 
   private boolean isForIsolation(Helping helping) {
+    if (helping.fish() == null) {
+      return false;
+    }
     for (FishDiet diet : diets) {
       if (diet.fish().inIsolation() && diet.fish().key().equals(helping.fish())) {
         return true;
@@ -128,7 +131,7 @@ public final class Review {
     return diets;
   }
 
-  /** The shares of each meal, in the order in which the meals were given. */
+  /** The shares of each meal in the order in which they were given; forgotten for meals of long ago. */
   public List<List<Share>> served() {
     return served;
   }

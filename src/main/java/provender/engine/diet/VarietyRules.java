@@ -1,10 +1,7 @@
 package provender.engine.diet;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import provender.engine.food.Food;
 
 /** Rules about diets that lean on one thing. */
 final class VarietyRules {
@@ -50,16 +47,8 @@ final class VarietyRules {
     return month.finding(concerned, worst, List.of());
   }
 
-  /** The largest part that one food has of the diet; complete foods are made to be one. */
+  /** Complete foods are made to be the whole of a diet. */
   private static double largest(Window window, FishDiet diet) {
-    Map<String, Boolean> keys = new HashMap<>();
-    window.dry(diet, (Food food) -> keys.put(food.key(), food.has("complete")) == null);
-    double largest = 0;
-    for (Map.Entry<String, Boolean> key : keys.entrySet()) {
-      if (!key.getValue()) {
-        largest = Math.max(largest, window.share(diet, food -> food.key().equals(key.getKey())));
-      }
-    }
-    return largest;
+    return window.largestPart(diet, food -> food.has("complete"));
   }
 }

@@ -1,7 +1,9 @@
 package provender.engine.diet;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import provender.engine.food.Component;
 import provender.engine.food.Food;
 import provender.engine.intake.Table.Share;
@@ -45,7 +47,7 @@ final class Window {
     for (FishDiet diet : looked.review().diets()) {
       boolean asked = diet.fish().isHere() && rule.speaksFor(diet.fish().guild().key());
       boolean longEnough = !looked.review().day(from).isBefore(looked.start(diet));
-      if (asked && longEnough && dry(diet, food -> true) > 0 && concern.is(diet)) {
+      if (asked && longEnough && diet.dryGrams(from, to) > 0 && concern.is(diet)) {
         found.add(diet);
       }
     }
@@ -54,9 +56,11 @@ final class Window {
 
   double dry(FishDiet diet, Which which) {
     double sum = 0;
-    for (Share share : diet.shares(from, to)) {
-      if (which.is(share.food())) {
-        sum += share.grams() * share.food().dryPerGram();
+    for (int day = from; day < to; day++) {
+      for (Share share : diet.shares(day)) {
+        if (which.is(share.food())) {
+          sum += share.grams() * share.food().dryPerGram();
+        }
       }
     }
     return sum;
@@ -72,7 +76,7 @@ final class Window {
     int meals = 0;
     for (int day = from; day < to; day++) {
       int last = -1;
-      for (Share share : diet.shares(day, day + 1)) {
+      for (Share share : diet.shares(day)) {
         meals += share.meal() == last ? 0 : 1;
         last = share.meal();
       }
@@ -87,14 +91,34 @@ final class Window {
   }
 
   double share(FishDiet diet, Which which) {
-    return share(diet, which, food -> true);
+    double all = diet.dryGrams(from, to);
+    return all > 0 ? dry(diet, which) / all : 0;
+  }
+
+  /** The largest part that one food has of the diet, those passed over that are made to be one. */
+  double largestPart(FishDiet diet, Which passedOver) {
+    Map<Food, Double> byFood = new IdentityHashMap<>();
+    double largest = 0;
+    for (int day = from; day < to; day++) {
+      for (Share share : diet.shares(day)) {
+        if (!passedOver.is(share.food())) {
+          double dry = share.grams() * share.food().dryPerGram() + byFood.getOrDefault(share.food(), 0.0);
+          byFood.put(share.food(), dry);
+          largest = Math.max(largest, dry);
+        }
+      }
+    }
+    double all = diet.dryGrams(from, to);
+    return all > 0 ? largest / all : 0;
   }
 
   /** Whether any food of the window brought a supplement. */
   boolean brought(FishDiet diet, String supplement) {
-    for (Share share : diet.shares(from, to)) {
-      if (share.helping().supplements().contains(supplement)) {
-        return true;
+    for (int day = from; day < to; day++) {
+      for (Share share : diet.shares(day)) {
+        if (share.helping().supplements().contains(supplement)) {
+          return true;
+        }
       }
     }
     return false;

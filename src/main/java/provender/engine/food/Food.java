@@ -1,5 +1,7 @@
 package provender.engine.food;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import provender.engine.source.Constants;
 import provender.engine.source.Figure;
@@ -11,6 +13,7 @@ public final class Food {
   private final Composition composition;
   private final double edibleFraction;
   private final double[] componentShares;
+  private final Component[] brings;
   private final Set<String> flags;
   private final String source;
   private final Figure energy;
@@ -30,6 +33,7 @@ public final class Food {
     this.composition = composition;
     this.edibleFraction = edibleFraction;
     this.componentShares = componentShares.clone();
+    this.brings = bringing(this.componentShares);
     this.flags = Set.copyOf(flags);
     this.source = source;
     this.energy = FoodEnergy.of(composition, isAlgae(), source, constants);
@@ -51,6 +55,21 @@ public final class Food {
   /** Share of a component in this food's dry matter; 1 or 0 for a component that is a flag. */
   public double share(Component component) {
     return componentShares[component.ordinal()];
+  }
+
+  /** The components it brings at all, few of all there are; not to be changed. */
+  public Component[] brings() {
+    return brings;
+  }
+
+  private static Component[] bringing(double[] shares) {
+    List<Component> found = new ArrayList<>();
+    for (Component component : Component.values()) {
+      if (shares[component.ordinal()] > 0) {
+        found.add(component);
+      }
+    }
+    return found.toArray(new Component[0]);
   }
 
   public boolean has(String flag) {

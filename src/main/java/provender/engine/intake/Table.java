@@ -9,7 +9,7 @@ import provender.engine.food.Food;
 public final class Table {
   private final List<Eater> eaters;
   private final double[] roomKj;
-  private final double floorPreference;
+  private final Preferences preferences;
   private int meals;
 
   /**
@@ -23,9 +23,10 @@ public final class Table {
   /** The part of one helping that one line of the roster is reckoned to have eaten, at which meal of the day. */
   public record Share(int eater, int meal, Helping helping, Food food, double grams, double kj) {}
 
-  public Table(List<Eater> eaters, double floorPreference) {
-    this.eaters = List.copyOf(eaters);
-    this.floorPreference = floorPreference;
+  /** @param preferences of the same fish in the same order */
+  public Table(List<Eater> eaters, Preferences preferences) {
+    this.eaters = eaters;
+    this.preferences = preferences;
     this.roomKj = new double[eaters.size()];
     for (int i = 0; i < roomKj.length; i++) {
       roomKj[i] = eaters.get(i).mostKj();
@@ -53,12 +54,13 @@ public final class Table {
   private void share(Helping helping, Food food, double grams, List<String> refusedBy, List<Share> shares) {
     double[] weights = new double[eaters.size()];
     double[] caps = new double[eaters.size()];
+    double[] liking = preferences.of(food);
+    double gramsPerKj = 1 / food.kjPerGram();
     for (int i = 0; i < weights.length; i++) {
-      Fish fish = eaters.get(i).fish();
-      boolean atTable = !fish.inIsolation() && !refusedBy.contains(fish.key());
-      weights[i] =
-          atTable ? fish.guild().preference(food, floorPreference) * eaters.get(i).appetite() * fish.dominance() : 0;
-      caps[i] = roomKj[i] / food.kjPerGram();
+      Eater eater = eaters.get(i);
+      boolean refused = !refusedBy.isEmpty() && refusedBy.contains(eater.fish().key());
+      weights[i] = refused ? 0 : liking[i] * eater.appetite();
+      caps[i] = roomKj[i] * gramsPerKj;
     }
     MealShares split = MealShares.split(grams, weights, caps);
     for (int i = 0; i < weights.length; i++) {

@@ -143,6 +143,9 @@ final class Roster {
   }
 
   private static @Nullable Day day(String text) {
+    if (text.isEmpty()) {
+      return null;
+    }
     try {
       return Day.parse(text);
     } catch (IllegalArgumentException unreadable) {

@@ -1,0 +1,34 @@
+package provender.engine.intake;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import provender.engine.fish.Fish;
+import provender.engine.food.Food;
+
+/** How readily each fish at a table takes each food; reckoned once for each food and then remembered. */
+public final class Preferences {
+  private final List<Fish> fish;
+  private final double floor;
+  private final Map<Food, double[]> byFood = new IdentityHashMap<>();
+
+  /** @param floor the least liking of any food */
+  public Preferences(List<Fish> fish, double floor) {
+    this.fish = fish;
+    this.floor = floor;
+  }
+
+  /** One number for each fish, in their order; not to be changed. */
+  double[] of(Food food) {
+    double[] known = byFood.get(food);
+    if (known == null) {
+      known = new double[fish.size()];
+      for (int i = 0; i < known.length; i++) {
+        Fish one = fish.get(i);
+        known[i] = one.inIsolation() ? 0 : one.guild().preference(food, floor) * one.dominance();
+      }
+      byFood.put(food, known);
+    }
+    return known;
+  }
+}
