@@ -290,6 +290,11 @@ export interface Matter {
 export interface Ration {
   /** what would change the ration most, as parts of it, heaviest first */
   matters: Matter[];
+  /** what a steward chose to multiply the ration with */
+  factor: number;
+  /** what weighings say it should be, and how many pairs of them */
+  learned: Figure;
+  weighings: number;
   dueKj: Figure;
   givenKj: Figure;
   givenHandKj: number;

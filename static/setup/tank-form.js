@@ -4,7 +4,7 @@ import { change } from "./forms.js";
 /** @import { SetupForm } from "./forms.js" */
 
 /** @param {Desk} desk @param {Today} today @returns {SetupForm} */
-export function tankForm(desk, { tank, ownFoods }) {
+export function tankForm(desk, { tank, ownFoods, ration }) {
   const foods = [...desk.reference.foods.values(), ...ownFoods];
   return {
     heading: t("setup.part.tank"),
@@ -14,6 +14,9 @@ export function tankForm(desk, { tank, ownFoods }) {
         value: tank.volumeLitres ?? undefined, hint: t("setup.tank.volumeHint") },
       { name: "temperatureC", label: t("setup.tank.temperature"), kind: "number", quantity: "temperature", least: 10, most: 35,
         value: tank.temperatureC ?? undefined, hint: t("setup.tank.temperatureHint") },
+      { name: "rationFactor", label: t("setup.tank.factor"), kind: "number", least: 0.25, most: 4, value: ration.factor,
+        hint: ration.weighings ? t("setup.tank.learned", { count: ration.weighings, value: ration.learned.value,
+          low: ration.learned.low, high: ration.learned.high }) : t("setup.tank.factorHint") },
       { name: "usualFoods", label: t("setup.tank.foods"), kind: "many", hint: t("setup.tank.foodsHint"),
         value: tank.usualFoods, options: foods.map(({ key, name }) => ({ value: key, label: name })) },
     ],

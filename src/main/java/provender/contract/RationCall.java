@@ -35,6 +35,9 @@ final class RationCall {
       }
     }
     asked.nothingElse();
+    if (model.onTurf()) {
+      return TurfRation.answer(asked, fish, temperature, reference.constants());
+    }
     if (asked.isFaulty()) {
       return Map.of();
     }

@@ -14,31 +14,34 @@ import provender.engine.source.Step;
  * @param published null unless one was named
  * @param activity NaN unless one was asked for everyone
  * @param grows whether each fish grows as the published line says
+ * @param onTurf whether they are tangs on natural turf, limited by nitrogen and not by energy
  */
-record RationModel(Model line, @Nullable PublishedModel published, double activity, boolean grows) {
+record RationModel(Model line, @Nullable PublishedModel published, double activity, boolean grows, boolean onTurf) {
+  static final String TURF = "turf2020";
+
 
   static RationModel read(@Nullable Question wanted, Reference reference) {
     Model usual = Model.usual(reference.constants());
     if (wanted == null) {
-      return new RationModel(usual, null, Double.NaN, false);
+      return new RationModel(usual, null, Double.NaN, false, false);
     }
     double activity = wanted.numberOr("activity", 0.1, 10, Double.NaN);
     if (!wanted.has("name")) {
       Model own = own(wanted, usual);
       wanted.nothingElse();
-      return new RationModel(own, null, activity, false);
+      return new RationModel(own, null, activity, false, false);
     }
     String name = wanted.text("name");
     boolean grows = wanted.flag("growing");
     wanted.nothingElse();
     PublishedModel published = reference.model(name);
-    if (published == null && !name.equals("usual")) {
-      wanted.refuse("name", "usual or one of " + String.join(", ", reference.modelKeys()));
+    if (published == null && !name.equals("usual") && !name.equals(TURF)) {
+      wanted.refuse("name", "usual, turf2020 or one of " + String.join(", ", reference.modelKeys()));
     }
     if (grows && (published == null || Double.isNaN(published.gain().a()))) {
       wanted.refuse("growing", "false: this line has no growth of its own; give growthGramsPerDay instead");
     }
-    return new RationModel(published == null ? usual : published.line(), published, activity, grows);
+    return new RationModel(published == null ? usual : published.line(), published, activity, grows, name.equals(TURF));
   }
 
   /** The temperature that is reckoned with: never beyond what the line is known to hold for on the warm side. */

@@ -57,6 +57,9 @@ final class TodayShape {
     }
     return Shapes.object(
         "dueKj", Shapes.figure(today.due()),
+        "factor", today.tank().rationFactor(),
+        "learned", Shapes.figure(today.learnedFactor()),
+        "weighings", (double) today.weighings(),
         "matters", Shapes.inputs(today.whatMatters()),
         "givenKj", Shapes.figure(today.given(true, true)),
         "givenHandKj", today.given(true, false).value(),

@@ -9,6 +9,7 @@ import provender.engine.food.Food;
 import provender.engine.intake.Helping;
 import provender.engine.intake.Meal;
 import provender.engine.intake.Preferences;
+import provender.engine.intake.Sightings;
 import provender.engine.intake.Table;
 import provender.engine.intake.Table.Share;
 import provender.engine.quantity.Day;
@@ -26,11 +27,11 @@ public final class Review {
   private final double[] givenKj;
   private final Preferences preferences;
 
-  private Review(List<Fish> fish, Day today, int days, double floorPreference) {
+  private Review(List<Fish> fish, Day today, int days, Preferences preferences) {
     this.first = today.plus(1 - days);
     this.days = days;
     this.givenKj = new double[days];
-    this.preferences = new Preferences(fish, floorPreference);
+    this.preferences = preferences;
     for (Fish one : fish) {
       diets.add(new FishDiet(one, first, days));
     }
@@ -43,8 +44,15 @@ public final class Review {
    * @param temperatureC one per day, oldest first; their number is the number of days
    */
   public static Review of(
-      List<Fish> fish, List<DatedMeal> meals, double[] temperatureC, Day today, Model model, Constants constants) {
-    Review review = new Review(fish, today, temperatureC.length, constants.value(Constant.FLOOR_PREFERENCE));
+      List<Fish> fish,
+      List<DatedMeal> meals,
+      Sightings sightings,
+      double[] temperatureC,
+      Day today,
+      Model model,
+      Constants constants) {
+    Preferences preferences = new Preferences(fish, constants.value(Constant.FLOOR_PREFERENCE), sightings);
+    Review review = new Review(fish, today, temperatureC.length, preferences);
     int next = 0;
     for (int day = 0; day < review.days; day++) {
       Table table = review.lay(day, temperatureC[day], model, constants);

@@ -6,16 +6,21 @@ import java.util.Map;
 import provender.engine.fish.Fish;
 import provender.engine.food.Food;
 
-/** How readily each fish at a table takes each food; reckoned once for each food and then remembered. */
+/**
+ * How readily each fish at a table takes each food: what its guild likes, moved by what people saw; reckoned once for each
+ * food and then remembered.
+ */
 public final class Preferences {
   private final List<Fish> fish;
   private final double floor;
+  private final Sightings sightings;
   private final Map<Food, double[]> byFood = new IdentityHashMap<>();
 
   /** @param floor the least liking of any food */
-  public Preferences(List<Fish> fish, double floor) {
+  public Preferences(List<Fish> fish, double floor, Sightings sightings) {
     this.fish = fish;
     this.floor = floor;
+    this.sightings = sightings;
   }
 
   /** One number for each fish, in their order; not to be changed. */
@@ -25,7 +30,8 @@ public final class Preferences {
       known = new double[fish.size()];
       for (int i = 0; i < known.length; i++) {
         Fish one = fish.get(i);
-        known[i] = one.inIsolation() ? 0 : one.guild().preference(food, floor) * one.dominance();
+        double liking = one.guild().preference(food, floor) * sightings.liking(one.key(), food.key());
+        known[i] = one.inIsolation() ? 0 : liking * one.dominance();
       }
       byFood.put(food, known);
     }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import provender.engine.intake.Helping;
+import provender.engine.intake.Sighting;
 import provender.engine.node.Node;
 import provender.engine.quantity.Day;
 import provender.engine.quantity.Moment;
@@ -80,6 +82,29 @@ public final class Journal {
       }
     }
     return null;
+  }
+
+  /** What people saw fish take or refuse from a day on, at the glass or while feeding. */
+  public List<Sighting> sightingsSince(Day first) {
+    List<Sighting> seen = new ArrayList<>();
+    for (Kept kept : observations.since(first)) {
+      Entry entry = kept.entry();
+      if (entry != null && !kept.isWithdrawn()) {
+        Node body = kept.body(entry);
+        String saw = body.text("saw", "");
+        if (saw.equals("ate") || saw.equals("refused")) {
+          seen.add(new Sighting(body.text("fish", ""), body.text("food", ""), saw.equals("ate")));
+        }
+      }
+    }
+    for (Feeding feeding : feedingsSince(first)) {
+      for (String fish : feeding.meal().refusedBy()) {
+        for (Helping helping : feeding.meal().helpings()) {
+          seen.add(new Sighting(fish, helping.foodKey(), false));
+        }
+      }
+    }
+    return seen;
   }
 
   /** The water tests that stand, oldest first. */

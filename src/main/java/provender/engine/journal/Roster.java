@@ -20,6 +20,8 @@ import provender.engine.source.Step;
 /** Reads the shared records and the observations of size into a tank with its fish. */
 final class Roster {
   private static final String FALLBACK_GUILD = "omnivore";
+  private static final double LEAST_FACTOR = 0.25;
+  private static final double MOST_FACTOR = 4;
 
   private final Reference reference;
   private final SharedRecords records;
@@ -38,11 +40,18 @@ final class Roster {
         SharedRecords.text(fields, "name", ""),
         SharedRecords.number(fields, "volumeLitres", Double.NaN),
         SharedRecords.number(fields, "temperatureC", Double.NaN),
+        rationFactor(fields),
         SharedRecords.texts(fields.get("usualFoods")),
         fish(),
         Larder.measures(records),
         Larder.ownFoods(records),
         Larder.recipes(records));
+  }
+
+  /** What a steward chose, within what any fish could live on; 1 for anything else. */
+  private static double rationFactor(Map<String, Field> fields) {
+    double factor = SharedRecords.number(fields, "rationFactor", 1);
+    return factor >= LEAST_FACTOR && factor <= MOST_FACTOR ? factor : 1;
   }
 
   private List<Fish> fish() {

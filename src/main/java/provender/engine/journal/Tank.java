@@ -4,11 +4,12 @@ import java.util.List;
 import provender.engine.fish.Fish;
 import provender.engine.node.Node;
 
-/** A tank as its keepers set it up: volume in litres and temperature in °C are NaN where nobody said. */
+/** A tank as its keepers set it up: volume in litres and temperature in °C are NaN where nobody said; the ration factor is 1. */
 public record Tank(
     String name,
     double volumeLitres,
     double temperatureC,
+    double rationFactor,
     List<String> usualFoods,
     List<Fish> fish,
     List<Measure> measures,

@@ -22,6 +22,11 @@ public record Model(Range coefficientKj, double exponent, double temperatureSlop
         constants.source(Constant.MAINTENANCE_KJ));
   }
 
+  /** The same line for a tank whose fish are known to need more or less. */
+  public Model times(double factor) {
+    return new Model(coefficientKj.times(factor), exponent, temperatureSlope, referenceC, source);
+  }
+
   /** Energy relative to the reference temperature. */
   public double temperatureFactor(double temperatureC) {
     return Math.exp(temperatureSlope * (temperatureC - referenceC));

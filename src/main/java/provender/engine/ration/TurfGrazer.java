@@ -22,6 +22,11 @@ public record TurfGrazer(
   private static final double COST_TROPHIC = 0.73;
   private static final double COST_FIN = 0.41;
 
+  /** The length that goes with a mass, in cm. */
+  public static double lengthCm(double grams, Constants c) {
+    return Math.pow(grams / c.value(Constant.TANG_LWA), 1 / c.value(Constant.TANG_LWB));
+  }
+
   /** @param lengthCm total length, below the greatest length of the growth curve */
   public static TurfGrazer of(double lengthCm, double temperatureC, Constants c) {
     double a = c.value(Constant.TANG_LWA);

@@ -10,6 +10,7 @@ import provender.engine.diet.Finding;
 import provender.engine.diet.FishDiet;
 import provender.engine.diet.Review;
 import provender.engine.fish.Weight;
+import provender.engine.intake.Sightings;
 import provender.engine.intake.Table.Share;
 import provender.engine.journal.Feeding;
 import provender.engine.journal.Journal;
@@ -19,6 +20,7 @@ import provender.engine.quantity.Moment;
 import provender.engine.quantity.Range;
 import provender.engine.ration.Model;
 import provender.engine.ration.Ration;
+import provender.engine.ration.TankFactor;
 import provender.engine.reference.Reference;
 import provender.engine.source.Basis;
 import provender.engine.source.Constant;
@@ -53,9 +55,11 @@ public final class Today {
     Day first = now.day().plus(1 - LOOK_BACK_DAYS);
     this.feedings = upTo(now.day(), journal.feedingsSince(first));
     this.withdrawn = journal.withdrawnSince(first);
-    Model model = Model.usual(constants);
+    Model model = Model.usual(constants).times(tank.rationFactor());
     double[] celsius = warmth.over(first, LOOK_BACK_DAYS);
-    this.review = Review.of(tank.fish(), meals(), celsius, now.day(), model, constants);
+    double prior = constants.value(Constant.PREFERENCE_PRIOR_SIGHTINGS);
+    Sightings sightings = new Sightings(journal.sightingsSince(first), prior);
+    this.review = Review.of(tank.fish(), meals(), sightings, celsius, now.day(), model, constants);
     lineUp(model, constants);
     this.due = Ration.ofAll(table, warmth.reckonedWith(temperature.value()), model);
     Case looked =
@@ -139,6 +143,20 @@ public final class Today {
   /** What would change {@link #due()} most. */
   public List<Step.Input> whatMatters() {
     return Ration.whatMatters(table, warmth.reckonedWith(temperature.value()), Model.usual(reference.constants()));
+  }
+
+  /** What the weighings of the last weeks say about this tank's own factor; applied by nobody but a steward. */
+  public Figure learnedFactor() {
+    return TankFactor.learned(evidence(), reference.constants());
+  }
+
+  /** How many pairs of weighings it was learned from. */
+  public int weighings() {
+    return evidence().size();
+  }
+
+  private List<TankFactor.Evidence> evidence() {
+    return Learning.evidence(review, reference.constants());
   }
 
   /** Energy given to the display today, by hand or by feeders, less what was left over. */
