@@ -26,7 +26,9 @@ public final class FishDiet {
   /** By day and component, one long row for speed. */
   private final double[] dryGrams;
 
-  private final double[] componentKj;
+  /** Of the day that is being eaten. */
+  private final double[] componentKj = new double[COMPONENTS];
+
   private final double[] dryTotal;
   private final int[] offered = new int[COMPONENTS];
   private final int[] taken = new int[COMPONENTS];
@@ -41,7 +43,6 @@ public final class FishDiet {
     this.gotGrams = new double[days];
     this.dryTotal = new double[days];
     this.dryGrams = new double[days * COMPONENTS];
-    this.componentKj = new double[days * COMPONENTS];
     for (int day = 0; day < days; day++) {
       shares.add(new ArrayList<>());
     }
@@ -67,19 +68,19 @@ public final class FishDiet {
     dryTotal[day] += dry;
     for (Component component : share.food().brings()) {
       double part = share.food().share(component);
-      int at = day * COMPONENTS + component.ordinal();
-      dryGrams[at] += dry * part;
-      componentKj[at] += share.kj() * part;
+      dryGrams[day * COMPONENTS + component.ordinal()] += dry * part;
+      componentKj[component.ordinal()] += share.kj() * part;
     }
   }
 
   /** At the end of a day: a component counts as taken when it brought at least {@code fraction} of the day's need. */
   void closeDay(int day, double fraction) {
     for (int c = 0; c < COMPONENTS; c++) {
-      double kj = componentKj[day * COMPONENTS + c];
+      double kj = componentKj[c];
       if (kj > 0 && kj >= dueKj[day] * fraction) {
         taken[c] = first.plus(day).epochDay();
       }
+      componentKj[c] = 0;
     }
     if (gotKj[day] > 0) {
       lastTook = first.plus(day).epochDay();
