@@ -34,6 +34,7 @@ public final class FishDiet {
   private final int[] taken = new int[COMPONENTS];
   private final List<List<Share>> shares = new ArrayList<>();
   private int lastTook = NEVER;
+  private double grams = Double.NaN;
 
   FishDiet(Fish fish, Day first, int days) {
     this.fish = fish;
@@ -48,6 +49,19 @@ public final class FishDiet {
     }
     Arrays.fill(offered, NEVER);
     Arrays.fill(taken, NEVER);
+  }
+
+  /** The mass of one fish of the line, kept from day to day until it is measured again. */
+  void weighs(double each) {
+    grams = each;
+  }
+
+  boolean needsWeighing() {
+    return Double.isNaN(grams);
+  }
+
+  double grams() {
+    return grams;
   }
 
   void due(int day, double kj) {

@@ -74,11 +74,12 @@ public final class Review {
         eaters.add(new Table.Eater(fish, 0, 0));
         continue;
       }
-      Weight weight = Weight.of(fish, day(day), constants);
-      Ration.Eater eater = new Ration.Eater(weight.grams(), fish.count(), fish.guild().rationFactor());
-      double due = Ration.middle(eater, temperatureC, model).kj();
+      if (diet.needsWeighing() || fish.wasMeasuredOn(day(day))) {
+        diet.weighs(Weight.of(fish, day(day), constants).grams().value());
+      }
+      double appetite = model.metabolicMass(diet.grams()) * fish.count();
+      double due = Ration.middle(appetite * fish.guild().rationFactor(), temperatureC, model).kj();
       diet.due(day, due);
-      double appetite = Math.pow(weight.grams().value() / 1000, model.exponent()) * fish.count();
       eaters.add(new Table.Eater(fish, appetite, due * constants.value(Constant.MAX_INTAKE_RATIO)));
     }
     return new Table(eaters, preferences);

@@ -28,6 +28,16 @@ public record Fish(
     return isHere && (arrived == null || !day.isBefore(arrived));
   }
 
+  /** Whether its size was looked at on a day, so that its mass may be another from then on. */
+  public boolean wasMeasuredOn(Day day) {
+    for (Measurement measurement : measurements) {
+      if (measurement.on().equals(day)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The last measurement up to a day that passes; before the first one was taken, the first. */
   @Nullable Measurement lastWeighed(Day day) {
     return last(day, true);

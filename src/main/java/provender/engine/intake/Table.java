@@ -10,6 +10,8 @@ public final class Table {
   private final List<Eater> eaters;
   private final double[] roomKj;
   private final Preferences preferences;
+  private final double[] weights;
+  private final double[] caps;
   private int meals;
 
   /**
@@ -27,6 +29,8 @@ public final class Table {
   public Table(List<Eater> eaters, Preferences preferences) {
     this.eaters = eaters;
     this.preferences = preferences;
+    this.weights = new double[eaters.size()];
+    this.caps = new double[eaters.size()];
     this.roomKj = new double[eaters.size()];
     for (int i = 0; i < roomKj.length; i++) {
       roomKj[i] = eaters.get(i).mostKj();
@@ -52,8 +56,6 @@ public final class Table {
   }
 
   private void share(Helping helping, Food food, double grams, List<String> refusedBy, List<Share> shares) {
-    double[] weights = new double[eaters.size()];
-    double[] caps = new double[eaters.size()];
     double[] liking = preferences.of(food);
     double gramsPerKj = 1 / food.kjPerGram();
     for (int i = 0; i < weights.length; i++) {

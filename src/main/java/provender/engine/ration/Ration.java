@@ -115,14 +115,13 @@ public final class Ration {
     return changes;
   }
 
-  /** Only the middle of what one line is due: for the many days of a review. */
-  public static Energy middle(Eater eater, double temperatureC, Model model) {
-    return Energy.ofKj(
-        model.metabolicMass(eater.grams().value())
-            * eater.count()
-            * eater.activity()
-            * model.temperatureFactor(temperatureC)
-            * model.coefficientKj().value());
+  /**
+   * Only the middle of what one line is due: for the many days of a review.
+   *
+   * @param burden metabolic mass of the line times its activity
+   */
+  public static Energy middle(double burden, double temperatureC, Model model) {
+    return Energy.ofKj(burden * model.temperatureFactor(temperatureC) * model.coefficientKj().value());
   }
 
   private static Basis basis(Figure mass) {

@@ -49,7 +49,7 @@ class RationTest {
   @Test
   void the_sum_of_the_lines_is_the_table_and_the_middle_is_the_same_without_reasons() {
     Ration.Eater two = eater(120, 2, 1.3);
-    assertThat(Ration.of(two, 25, USUAL).value()).isEqualTo(Ration.middle(two, 25, USUAL).kj(), offset(1e-12));
+    assertThat(Ration.of(two, 25, USUAL).value()).isEqualTo(Ration.middle(USUAL.metabolicMass(120) * 2 * 1.3, 25, USUAL).kj(), offset(1e-12));
     assertThat(Ration.ofAll(List.of(two, eater(50, 1, 1)), 25, USUAL).value())
         .isEqualTo(Ration.of(two, 25, USUAL).value() + Ration.of(eater(50, 1, 1), 25, USUAL).value(), offset(1e-9));
   }
