@@ -13,6 +13,9 @@ public interface PeopleStore {
   /** A household as one of its members sees it. */
   record Membership(String household, String name, Role role) {}
 
+  /** What an invitation lets its holder into. */
+  record Invitation(String household, Role role) {}
+
   @Nullable Account account(String name);
 
   List<Membership> memberships(String keeperId);
@@ -29,6 +32,13 @@ public interface PeopleStore {
   void addHousehold(String id, String name);
 
   void addKeeper(String household, Account account, Role role);
+
+  void addMember(String household, String keeperId, Role role);
+
+  void addInvitation(String household, String codeHash, Role role, Instant expiresAt);
+
+  /** Uses an invitation up: whoever asks second, or too late, gets null. */
+  @Nullable Invitation takeInvitation(String codeHash, Instant now);
 
   void addTank(String household, String id, String name, String zone);
 

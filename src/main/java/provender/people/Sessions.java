@@ -1,23 +1,14 @@
 package provender.people;
 
 import io.quarkus.elytron.security.common.BcryptUtil;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Base64;
-import java.util.HexFormat;
 import org.jspecify.annotations.Nullable;
 import provender.people.PeopleStore.Account;
 
 /** Signing in, being known, signing out. */
 public final class Sessions {
   public static final Duration LASTS = Duration.ofDays(180);
-
-  private static final int TOKEN_BYTES = 32;
-  private static final SecureRandom RANDOM = new SecureRandom();
 
   /** Checked against when nobody has the name, so that the answer takes as long as for a wrong password. */
   private static final String NOBODYS_HASH = BcryptUtil.bcryptHash("nobody has this password");
@@ -51,32 +42,22 @@ public final class Sessions {
       return new SignIn.Unknown();
     }
     throttle.succeeded(who);
-    String token = newToken();
-    people.openSession(hash(token), account.keeper().id(), now.plus(LASTS));
-    return new SignIn.SignedIn(account.keeper(), token);
+    return new SignIn.SignedIn(account.keeper(), open(account.keeper(), now));
+  }
+
+  /** A new session for someone who has shown who they are; its token is returned once and kept only as a hash. */
+  public String open(Keeper keeper, Instant now) {
+    String token = Secrets.make();
+    people.openSession(Secrets.hash(token), keeper.id(), now.plus(LASTS));
+    return token;
   }
 
   /** The keeper a token belongs to, or null when it is unknown, ended or too old. */
   public @Nullable Keeper keeper(String token, Instant now) {
-    return people.sessionKeeper(hash(token), now);
+    return people.sessionKeeper(Secrets.hash(token), now);
   }
 
   public void signOut(String token) {
-    people.closeSession(hash(token));
-  }
-
-  private static String newToken() {
-    byte[] bytes = new byte[TOKEN_BYTES];
-    RANDOM.nextBytes(bytes);
-    return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-  }
-
-  private static String hash(String token) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(digest);
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java has SHA-256", impossible);
-    }
+    people.closeSession(Secrets.hash(token));
   }
 }

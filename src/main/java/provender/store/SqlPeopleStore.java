@@ -23,14 +23,16 @@ class SqlPeopleStore implements PeopleStore {
   private final Households households;
   private final PhoneSessions sessions;
   private final Tanks tanks;
+  private final Invitations invitations;
 
   SqlPeopleStore(
-      Keepers keepers, Memberships memberships, Households households, PhoneSessions sessions, Tanks tanks) {
+      Keepers keepers, Memberships memberships, Households households, PhoneSessions sessions, Tanks tanks, Invitations invitations) {
     this.keepers = keepers;
     this.memberships = memberships;
     this.households = households;
     this.sessions = sessions;
     this.tanks = tanks;
+    this.invitations = invitations;
   }
 
   @ApplicationScoped
@@ -44,6 +46,9 @@ class SqlPeopleStore implements PeopleStore {
 
   @ApplicationScoped
   static class PhoneSessions implements PanacheRepositoryBase<SessionRow, String> {}
+
+  @ApplicationScoped
+  static class Invitations implements PanacheRepositoryBase<InvitationRow, InvitationRow.Key> {}
 
   @Override
   public @Nullable Account account(String name) {
@@ -112,10 +117,35 @@ class SqlPeopleStore implements PeopleStore {
       row.passwordHash = account.passwordHash();
       keepers.persist(row);
     }
-    MembershipRow member = new MembershipRow();
-    member.key = new MembershipRow.Key(household, account.keeper().id());
-    member.role = role;
-    memberships.persist(member);
+    addMember(household, account.keeper().id(), role);
+  }
+
+  @Override
+  public void addMember(String household, String keeperId, Role role) {
+    MembershipRow.Key key = new MembershipRow.Key(household, keeperId);
+    if (memberships.findById(key) == null) {
+      MembershipRow member = new MembershipRow();
+      member.key = key;
+      member.role = role;
+      memberships.persist(member);
+    }
+  }
+
+  @Override
+  public void addInvitation(String household, String codeHash, Role role, Instant expiresAt) {
+    InvitationRow row = new InvitationRow();
+    row.key = new InvitationRow.Key(household, codeHash);
+    row.role = role;
+    row.expiresAt = expiresAt;
+    invitations.persist(row);
+  }
+
+  @Override
+  public @Nullable Invitation takeInvitation(String codeHash, Instant now) {
+    InvitationRow row = invitations.find("key.codeHash", codeHash).firstResult();
+    // Of two who come at the same moment one deletes the row, and only that one is let in.
+    boolean mine = invitations.delete("key.codeHash", codeHash) == 1;
+    return row != null && mine && row.expiresAt.isAfter(now) ? new Invitation(row.key.household(), row.role) : null;
   }
 
   @Override

@@ -10,14 +10,10 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import provender.people.Keeper;
 import provender.people.PeopleStore;
 import provender.people.Sessions;
 import provender.people.Sessions.SignIn;
@@ -28,13 +24,13 @@ import provender.people.Sessions.SignIn;
 @Produces(MediaType.APPLICATION_JSON)
 class SessionResource {
   private final Sessions sessions;
-  private final PeopleStore people;
   private final Signed signed;
+  private final SessionCookies cookies;
 
-  SessionResource(PeopleStore people, Signed signed) {
+  SessionResource(PeopleStore people, Signed signed, SessionCookies cookies) {
     this.sessions = new Sessions(people);
-    this.people = people;
     this.signed = signed;
+    this.cookies = cookies;
   }
 
   @POST
@@ -45,7 +41,7 @@ class SessionResource {
     String address = request.remoteAddress() == null ? "" : request.remoteAddress().hostAddress();
     SignIn outcome = sessions.signIn(text(asked, "name"), text(asked, "password"), address, Instant.now());
     if (outcome instanceof SignIn.SignedIn in) {
-      return Response.ok(whoIs(in.keeper())).cookie(cookie(in.token(), (int) Sessions.LASTS.toSeconds(), request)).build();
+      return cookies.signedIn(in.keeper(), in.token(), request);
     }
     if (outcome instanceof SignIn.TooMany many) {
       throw Problem.tooMany("too many wrong passwords; try again in " + (many.delay().toSeconds() + 1) + " seconds");
@@ -56,7 +52,7 @@ class SessionResource {
   @GET
   @Operation(summary = "Who is signed in; 401 when nobody is")
   public Map<String, Object> who() {
-    return whoIs(signed.keeper());
+    return cookies.whoIs(signed.keeper());
   }
 
   @DELETE
@@ -66,19 +62,7 @@ class SessionResource {
     if (token != null) {
       sessions.signOut(token);
     }
-    return Response.noContent().cookie(cookie("", 0, request)).build();
-  }
-
-  private Map<String, Object> whoIs(Keeper keeper) {
-    List<Map<String, String>> households =
-        people.memberships(keeper.id()).stream()
-            .map(one -> Map.of("id", one.household(), "name", one.name(), "role", lower(one.role().name())))
-            .toList();
-    return Map.of("keeper", Map.of("id", keeper.id(), "name", keeper.name()), "households", households);
-  }
-
-  static String lower(String role) {
-    return role.toLowerCase(Locale.ROOT);
+    return cookies.signedOut(request);
   }
 
   private static String text(JsonNode asked, String field) {
@@ -87,16 +71,5 @@ class SessionResource {
       throw Problem.badRequest("a field is missing", field, "a text of 1 to 200 characters");
     }
     return value.asText();
-  }
-
-  private static NewCookie cookie(String token, int seconds, HttpServerRequest request) {
-    return new NewCookie.Builder(Signed.COOKIE)
-        .value(token)
-        .path("/")
-        .httpOnly(true)
-        .secure(request.isSSL())
-        .sameSite(NewCookie.SameSite.STRICT)
-        .maxAge(seconds)
-        .build();
   }
 }

@@ -50,6 +50,19 @@ class Signed {
     throw Problem.notFound();
   }
 
+  /** Refuses everyone but a steward; a household of strangers is as unknown as one that does not exist. */
+  void stewardOf(String household) {
+    for (PeopleStore.Membership membership : people.memberships(keeper().id())) {
+      if (membership.household().equals(household)) {
+        if (membership.role() != Role.STEWARD) {
+          throw Problem.notAllowed("only a steward of the household may do this");
+        }
+        return;
+      }
+    }
+    throw Problem.notFound();
+  }
+
   Seat seatToRecord(String tank) {
     Seat seat = seat(tank);
     if (seat.role() == Role.GUEST) {

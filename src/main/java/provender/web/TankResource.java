@@ -60,7 +60,7 @@ class TankResource {
       tank.put("id", seat.tank())
           .put("household", seat.household())
           .put("name", seat.tankName())
-          .put("role", SessionResource.lower(seat.role().name()))
+          .put("role", SessionCookies.lower(seat.role().name()))
           .put("zone", seat.zone())
           .put("head", position.head())
           .put("epoch", position.epoch());
@@ -120,7 +120,7 @@ class TankResource {
   }
 
   private static void write(Answer one, ObjectNode answer) {
-    answer.put("id", one.id()).put("outcome", SessionResource.lower(one.outcome().name()));
+    answer.put("id", one.id()).put("outcome", SessionCookies.lower(one.outcome().name()));
     if (one.seq() != null) {
       answer.put("seq", one.seq());
     }

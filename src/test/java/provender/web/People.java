@@ -12,7 +12,8 @@ enum People {
   GUEST("Harbour desk", "demo-lantern-desk"),
   KEEPER("Teo", "demo-lantern-teo"),
   STEWARD("Maren", "demo-lantern-maren"),
-  OTHER_KEEPER("Bram", "demo-lantern-bram");
+  OTHER_KEEPER("Bram", "demo-lantern-bram"),
+  OTHER_STEWARD("Sunniva", "demo-lantern-sunniva");
 
   static final String TANK = "quernhaven-hall";
 

@@ -24,6 +24,10 @@ class WhoMayWhatTest {
       Map.of(
           "sign-in", "{\"name\":\"Teo\",\"password\":\"demo-lantern-teo\"}",
           "entries", "{\"entries\":[]}",
+          "first-start", "{\"code\":\"guessed\",\"household\":\"Home\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}",
+          "role", "{\"role\":\"keeper\"}",
+          "join", "{\"code\":\"guessed\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}",
+          "tank", "{\"name\":\"Second tank\",\"zone\":\"Europe/Berlin\"}",
           "weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}",
           "", "");
 
@@ -58,7 +62,8 @@ class WhoMayWhatTest {
   }
 
   private static int ask(People who, Map<String, String> row) {
-    String path = Objects.requireNonNull(row.get("path")).replace("{tank}", People.TANK).replace("{name}", "weight");
+    String path = Objects.requireNonNull(row.get("path")).replace("{tank}", People.TANK).replace("{name}", "weight")
+        .replace("{household}", "quernhaven");
     String body = Objects.requireNonNull(BODIES.get(Objects.requireNonNull(row.get("body"))));
     String method = Objects.requireNonNull(row.get("method"));
     var asked = method.equals("DELETE") ? who.asksInANewSession() : who.asks();

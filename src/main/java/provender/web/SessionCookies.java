@@ -1,0 +1,61 @@
+package provender.web;
+
+import io.vertx.core.http.HttpServerRequest;
+import jakarta.inject.Singleton;
+import jakarta.ws.rs.core.NewCookie;
+import jakarta.ws.rs.core.Response;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import provender.people.Keeper;
+import provender.people.PeopleStore;
+import provender.people.Sessions;
+
+/** What a browser is given when someone comes in or leaves. */
+@Singleton
+class SessionCookies {
+  private final PeopleStore people;
+  private final Sessions sessions;
+
+  SessionCookies(PeopleStore people) {
+    this.people = people;
+    this.sessions = new Sessions(people);
+  }
+
+  /** Opens a session for someone who has just shown who they are. */
+  Response signedIn(Keeper keeper, HttpServerRequest request) {
+    return signedIn(keeper, sessions.open(keeper, Instant.now()), request);
+  }
+
+  Response signedIn(Keeper keeper, String token, HttpServerRequest request) {
+    return Response.ok(whoIs(keeper)).cookie(cookie(token, (int) Sessions.LASTS.toSeconds(), request)).build();
+  }
+
+  Response signedOut(HttpServerRequest request) {
+    return Response.noContent().cookie(cookie("", 0, request)).build();
+  }
+
+  Map<String, Object> whoIs(Keeper keeper) {
+    List<Map<String, String>> households =
+        people.memberships(keeper.id()).stream()
+            .map(one -> Map.of("id", one.household(), "name", one.name(), "role", lower(one.role().name())))
+            .toList();
+    return Map.of("keeper", Map.of("id", keeper.id(), "name", keeper.name()), "households", households);
+  }
+
+  static String lower(String role) {
+    return role.toLowerCase(Locale.ROOT);
+  }
+
+  private static NewCookie cookie(String token, int seconds, HttpServerRequest request) {
+    return new NewCookie.Builder(Signed.COOKIE)
+        .value(token)
+        .path("/")
+        .httpOnly(true)
+        .secure(request.isSSL())
+        .sameSite(NewCookie.SameSite.STRICT)
+        .maxAge(seconds)
+        .build();
+  }
+}
