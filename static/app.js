@@ -9,6 +9,9 @@ import { MeasureSteps } from "./feeding/measure-steps.js";
 import { FishDetail } from "./fish/fish-detail.js";
 import { FishPage } from "./fish/fish-page.js";
 import { FishRow } from "./fish/fish-row.js";
+import { FirstStart } from "./people/first-start.js";
+import { HouseholdTools } from "./people/household-tools.js";
+import { JoinPage } from "./people/join-page.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
 import { FishAdder } from "./setup/fish-adder.js";
@@ -40,11 +43,14 @@ const elements = {
   "feeding-row": FeedingRow,
   "feeding-tray": FeedingTray,
   "finding-card": FindingCard,
+  "first-start": FirstStart,
   "fish-adder": FishAdder,
   "fish-detail": FishDetail,
   "fish-page": FishPage,
   "fish-row": FishRow,
   "food-tiles": FoodTiles,
+  "household-tools": HouseholdTools,
+  "join-page": JoinPage,
   "measure-steps": MeasureSteps,
   "more-page": MorePage,
   "nav-bar": NavBar,
@@ -66,7 +72,9 @@ const elements = {
 /** @type {Record<string, string>} */
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
+  join: "join-page", "first-start": "first-start",
 };
+const openToAll = ["sign-in", "join", "first-start"];
 
 await start().catch(tellNotStarted);
 
@@ -99,7 +107,7 @@ function tellNotStarted(fault) {
 function show(desk) {
   const named = location.hash.slice(2).split("/")[0];
   const place = named in pages ? named : "feed";
-  const asksFirst = !desk.keeper ? "sign-in" : desk.tank || place === "sign-in" ? null : "tank-list";
+  const asksFirst = openToAll.includes(place) ? null : !desk.keeper ? "sign-in" : desk.tank ? null : "tank-list";
   mount(asksFirst ?? pages[place], desk);
   showNav(desk.keeper && desk.tank ? place : null, desk);
   showTrouble(desk.trouble);

@@ -1,4 +1,4 @@
-/** @import { Bench, Entry, Food, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { Bench, Entry, Food, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
 import { OpenTank } from "./open-tank.js";
@@ -17,6 +17,8 @@ export class Desk extends EventTarget {
   keeper = null;
   /** @type {TankRow[]} */
   tanks = [];
+  /** @type {Household[]} */
+  households = [];
   /** @type {ReferenceMaps} */
   reference;
   #store;
@@ -47,6 +49,7 @@ export class Desk extends EventTarget {
     this.#device = await this.#store.device();
     this.keeper = (await this.#store.setting("keeper")) ?? null;
     this.tanks = (await this.#store.setting("tanks")) ?? [];
+    this.households = (await this.#store.setting("households")) ?? [];
     this.#listen();
     const last = await this.#store.setting("openTank");
     if (this.keeper && this.tanks.some(({ id }) => id === last)) await this.open(last);
@@ -88,9 +91,20 @@ export class Desk extends EventTarget {
    * @param {string} password
    */
   async signIn(name, password) {
-    const session = await postJson("/api/v1/session", { name, password });
+    await this.comeIn("/api/v1/session", { name, password });
+  }
+
+  /**
+   * Signs in, joins, or begins: whatever the address, the answer says who is here from now on.
+   * @param {string} path
+   * @param {object} asked
+   */
+  async comeIn(path, asked) {
+    const session = await postJson(path, asked);
     const { tanks } = await getJson("/api/v1/tanks");
     await this.#store.keep("keeper", session.keeper);
+    await this.#store.keep("households", session.households);
+    this.households = session.households;
     await this.#store.keep("tanks", tanks);
     this.keeper = session.keeper;
     this.tanks = tanks;
@@ -98,6 +112,20 @@ export class Desk extends EventTarget {
     if (this.tank && !tanks.some((/** @type {TankRow} */ { id }) => id === this.tank?.id)) this.#open = null;
     if (!this.tank && tanks.length === 1) await this.open(tanks[0].id);
     this.#changed();
+  }
+
+  /** One more tank for a household, opened at once. @param {string} household @param {object} asked name and zone */
+  async addTank(household, asked) {
+    const { id } = await postJson(`/api/v1/households/${encodeURIComponent(household)}/tanks`, asked);
+    const { tanks } = await getJson("/api/v1/tanks");
+    await this.#store.keep("tanks", tanks);
+    this.tanks = tanks;
+    await this.open(id);
+  }
+
+  /** A code that lets one person in. @param {string} household @param {string} role @returns {Promise<{ code: string }>} */
+  invite(household, role) {
+    return postJson(`/api/v1/households/${encodeURIComponent(household)}/invitations`, { role });
   }
 
   /** Entries stay on the phone, the unsent ones too: they go out when their keeper signs in again. */

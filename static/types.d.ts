@@ -79,6 +79,12 @@ export interface Keeper {
 
 export type Role = "guest" | "keeper" | "steward";
 
+export interface Household {
+  id: string;
+  name: string;
+  role: Role;
+}
+
 export interface Tank {
   id: string;
   name: string;

@@ -1,17 +1,24 @@
 import { html } from "lit";
-import { SaidNo, SignInNeeded } from "../sync/http.js";
+import { getJson, SaidNo, SignInNeeded } from "../sync/http.js";
 import { t } from "../text/index.js";
 import { Element } from "../ui/element.js";
 
 /** The first page: who are you? Later, when the session ran out, the same question with the records left in peace. */
 export class SignIn extends Element {
-  static properties = { trouble: { state: true }, waiting: { state: true } };
+  static properties = { trouble: { state: true }, waiting: { state: true }, first: { state: true } };
 
   constructor() {
     super();
     /** @type {string | null} */
     this.trouble = null;
     this.waiting = false;
+    /** Whether this server still waits for its first steward. */
+    this.first = false;
+  }
+
+  async connectedCallback() {
+    super.connectedCallback();
+    this.first = await getJson("/api/v1/first-start").then(({ open }) => open, () => false);
   }
 
   render() {
@@ -30,6 +37,7 @@ export class SignIn extends Element {
         <p id="sign-in-trouble" role="alert">${this.trouble ? t(`people.signIn.${this.trouble}`) : ""}</p>
         <button class="primary" ?disabled=${this.waiting}>${t(this.waiting ? "people.signIn.waiting" : "people.signIn.go")}</button>
         <p>${t("people.signIn.once")}</p>
+        ${this.first ? html`<p><a class="firm" href="#/first-start">${t("people.firstStart.link")}</a></p>` : ""}
       </form>`;
   }
 

@@ -20,6 +20,8 @@ export class TankList extends Element {
         <h1 id="tanks-heading">${t("tank.list.heading")}</h1>
         ${tanks.length === 0 ? html`<p>${t("tank.list.none")}</p>` : html`
           <ul class="stack">${repeat(tanks, ({ id }) => id, (tank) => this.#row(tank))}</ul>`}
+        ${(this.desk?.households ?? []).filter(({ role }) => role === "steward").map((household) => html`
+          <household-tools class="stack" .desk=${this.desk} .household=${household}></household-tools>`)}
         <p role="alert">${this.trouble ? t("tank.list.trouble") : ""}</p>
       </section>`;
   }

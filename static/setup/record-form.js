@@ -9,7 +9,7 @@ import { metric, shown, typed, unitOf } from "../text/units.js";
  * @typedef {object} Field
  * @property {string} name
  * @property {string} label
- * @property {"text" | "number" | "choice" | "many" | "long"} [kind] text when not given
+ * @property {"text" | "password" | "number" | "choice" | "many" | "long"} [kind] text when not given
  * @property {string} [quantity] length, volume, temperature or mass: has a unit, and is turned
  * @property {string} [unit] of a number that is never turned
  * @property {number} [least]
@@ -73,7 +73,8 @@ export class RecordForm extends Element {
     if (kind === "long") {
       return html`<textarea id=${this.#id(name)} name=${name} rows="6" aria-describedby=${told} .value=${live(text)}></textarea>`;
     }
-    return html`<input id=${this.#id(name)} name=${name} autocomplete="off" inputmode=${kind === "number" ? "decimal" : "text"}
+    return html`<input id=${this.#id(name)} name=${name} type=${kind === "password" ? "password" : "text"}
+      autocomplete=${kind === "password" ? "new-password" : "off"} inputmode=${kind === "number" ? "decimal" : "text"}
       aria-required=${needed} aria-invalid=${fault !== undefined} aria-describedby=${told} value=${text}>`;
   }
 

@@ -61,8 +61,12 @@ final class Glass implements AutoCloseable {
   }
 
   void enter(Page page) {
-    page.locator("sign-in input[name=name]").fill(NAME);
-    page.locator("sign-in input[name=password]").fill(PASSWORD);
+    enter(page, NAME, PASSWORD);
+  }
+
+  void enter(Page page, String name, String password) {
+    page.locator("sign-in input[name=name]").fill(name);
+    page.locator("sign-in input[name=password]").fill(password);
     page.locator("sign-in button.primary").click();
     Locator tile = page.locator("feed-page .tile").first();
     Locator tank = page.locator("tank-list button").first();

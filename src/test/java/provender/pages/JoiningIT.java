@@ -1,0 +1,47 @@
+package provender.pages;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+class JoiningIT {
+  private final Glass glass = new Glass();
+
+  @AfterEach
+  void close() {
+    glass.close();
+  }
+
+  @Test
+  void a_steward_invites_by_link_and_a_second_phone_comes_in_and_feeds() {
+    Page steward = glass.stranger("light", 390, 844);
+    glass.enter(steward, "Maren", "demo-lantern-maren");
+    steward.navigate(glass.url() + "/#/tanks");
+    steward.locator("household-tools summary").nth(1).click();
+    steward.locator("household-tools record-form button.deed").nth(1).click();
+    String link = steward.locator("output.link").textContent();
+    assertThat(link).contains("/#/join/");
+
+    Page second = glass.stranger("light", 390, 844);
+    second.navigate(link);
+    second.locator("join-page [name=name]").fill("Weekend help");
+    second.locator("join-page [name=password]").fill("a lamp in the pump room");
+    Glass.isFreeOfFaults(second, "join", "light", 390);
+    second.locator("join-page button.deed").click();
+    second.locator("tank-list button, feed-page .tile").first().waitFor();
+    if (second.locator("feed-page .tile").count() == 0) {
+      second.getByText("Entrance hall").click();
+    }
+    second.locator("feed-page .tile").first().click();
+    second.locator("feeding-tray button.deed").click();
+    Glass.until(second, "() => document.querySelector('feed-page').desk.status.state === 'sent'"
+        + " && document.querySelector('feed-page').desk.today.feedings.some(({ sent, by }) =>"
+        + " sent && by === document.querySelector('feed-page').desk.keeper.id)", null);
+
+    steward.locator("tank-list button").first().click();
+    assertThat(steward.getByText("by Weekend help").first()).isVisible();
+  }
+}
