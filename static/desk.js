@@ -7,6 +7,10 @@ import { deleteAt, getJson, NoAnswer, postJson, SignInNeeded } from "./sync/http
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 
+/** What a new tank is likely to get, until its steward says otherwise: keeping practice, one food of each kind. */
+const foodsToBeginWith = ["nori_dried", "mysis_frozen", "brine_shrimp_adult_enriched", "krill_frozen", "mussel_meat",
+  "shrimp_peeled", "sponge_prepared_frozen", "clam_half_shell", "pellet_small_soft"];
+
 /**
  * The open tank: entries in, how things stand today out.
  * @fires changed - anything shown may be different now
@@ -114,13 +118,14 @@ export class Desk extends EventTarget {
     this.#changed();
   }
 
-  /** One more tank for a household, opened at once. @param {string} household @param {object} asked name and zone */
+  /** One more tank for a household, opened at once. @param {string} household @param {{ name?: unknown, zone?: unknown }} asked */
   async addTank(household, asked) {
     const { id } = await postJson(`/api/v1/households/${encodeURIComponent(household)}/tanks`, asked);
     const { tanks } = await getJson("/api/v1/tanks");
     await this.#store.keep("tanks", tanks);
     this.tanks = tanks;
     await this.open(id);
+    await this.record("record", { record: "tank", key: id, set: { name: asked.name, usualFoods: foodsToBeginWith } });
   }
 
   /** A code that lets one person in. @param {string} household @param {string} role @returns {Promise<{ code: string }>} */

@@ -68,6 +68,7 @@ export class FeedPage extends Element {
     }));
     return html`${today.recipes.length ? html`<div class="chips" role="group" aria-label=${t("recipes.label")}>
       ${today.recipes.map((recipe) => html`<button type="button" class="chip" @click=${() => this.#cook(recipe)}>${recipe.name}</button>`)}</div>` : ""}
+      ${usual.length ? "" : html`<p class="empty">${t("tiles.noUsual")} <a href="#/setup/tank/">${t("tiles.choose")}</a></p>`}
       <food-tiles .usual=${usual} .all=${[...foods.values()]} .amounts=${amounts}
       .chosen=${new Set(this.#items.map(({ food }) => food))}
       @food-tiles-pick=${(/** @type {CustomEvent<Food>} */ event) => this.#pick(event.detail, today)}></food-tiles>`;

@@ -15,10 +15,11 @@ export class TankList extends Element {
 
   render() {
     const tanks = this.desk?.tanks ?? [];
+    const steward = this.desk?.households.some(({ role }) => role === "steward");
     return html`
       <section class="page stack" aria-labelledby="tanks-heading">
         <h1 id="tanks-heading">${t("tank.list.heading")}</h1>
-        ${tanks.length === 0 ? html`<p>${t("tank.list.none")}</p>` : html`
+        ${tanks.length === 0 ? html`<p>${t(steward ? "tank.list.begin" : "tank.list.none")}</p>` : html`
           <ul class="stack">${repeat(tanks, ({ id }) => id, (tank) => this.#row(tank))}</ul>`}
         ${(this.desk?.households ?? []).filter(({ role }) => role === "steward").map((household) => html`
           <household-tools class="stack" .desk=${this.desk} .household=${household}></household-tools>`)}
