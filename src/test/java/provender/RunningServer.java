@@ -10,6 +10,8 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** The packaged server as a process of its own, to be killed and started again over the same data. */
@@ -20,18 +22,17 @@ public final class RunningServer implements AutoCloseable {
   private final int port;
   private final Process process;
 
-  private RunningServer(Path data, int port) throws IOException {
+  private RunningServer(Path data, int port, String... options) throws IOException {
     this.data = data;
     this.port = port;
     Path log = Path.of("target", "server-" + port + ".log");
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(List.of("-Dquarkus.profile=demo", "-Dprovender.data=" + data, "-Dquarkus.http.port=" + port));
+    command.addAll(List.of(options));
+    command.addAll(List.of("-jar", "target/quarkus-app/quarkus-run.jar"));
     this.process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Dquarkus.profile=demo",
-                "-Dprovender.data=" + data,
-                "-Dquarkus.http.port=" + port,
-                "-jar",
-                "target/quarkus-app/quarkus-run.jar")
+        new ProcessBuilder(command)
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.appendTo(log.toFile()))
             .start();
@@ -50,13 +51,13 @@ public final class RunningServer implements AutoCloseable {
   }
 
   /** The same data at the same address, once more. */
-  public RunningServer again() {
-    return start(data, port);
+  public RunningServer again(String... options) {
+    return start(data, port, options);
   }
 
-  private static RunningServer start(Path data, int port) {
+  private static RunningServer start(Path data, int port, String... options) {
     try {
-      RunningServer server = new RunningServer(data, port);
+      RunningServer server = new RunningServer(data, port, options);
       server.awaitAnswer();
       return server;
     } catch (IOException broken) {
@@ -65,6 +66,10 @@ public final class RunningServer implements AutoCloseable {
       Thread.currentThread().interrupt();
       throw new IllegalStateException(interrupted);
     }
+  }
+
+  public Path data() {
+    return data;
   }
 
   public String url() {
