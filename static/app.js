@@ -110,14 +110,13 @@ function show(desk) {
   const asksFirst = openToAll.includes(place) ? null : !desk.keeper ? "sign-in" : desk.tank ? null : "tank-list";
   mount(asksFirst ?? pages[place], desk);
   showNav(desk.keeper && desk.tank ? place : null, desk);
-  showTrouble(desk.trouble);
+  showTrouble(desk.trouble ? t("status.notReckoned") : desk.fetching ? t("status.fetching", desk.fetching) : "");
 }
 
-/** Above every page, because no figure on it is to be trusted then. @param {boolean} trouble */
-function showTrouble(trouble) {
+/** Above every page, because no figure on it is to be trusted then. @param {string} words */
+function showTrouble(words) {
   const banner = /** @type {HTMLElement} */ (document.getElementById("trouble"));
-  if (trouble === (banner.textContent !== "")) return;
-  banner.textContent = trouble ? t("status.notReckoned") : "";
+  if (banner.textContent !== words) banner.textContent = words;
 }
 
 /** @param {string} tag @param {Desk} desk */

@@ -6,6 +6,7 @@ import { newId } from "./store/ids.js";
 import { deleteAt, getJson, NoAnswer, postJson, SignInNeeded } from "./sync/http.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
+const A_PAGE = 500;
 
 /** What a new tank is likely to get, until its steward says otherwise: keeping practice, one food of each kind. */
 const foodsToBeginWith = ["nori_dried", "mysis_frozen", "brine_shrimp_adult_enriched", "krill_frozen", "mussel_meat",
@@ -32,6 +33,8 @@ export class Desk extends EventTarget {
   #open = null;
   #device = "";
   #refoldWanted = false;
+  /** The last place in the open tank's journal that this phone holds. */
+  #seen = 0;
   /** @type {(() => void) | null} */
   #takeOver = null;
 
@@ -79,6 +82,12 @@ export class Desk extends EventTarget {
   /** Whether {@link today} is older than the records, because the day could not be reckoned. */
   get trouble() {
     return this.#open?.trouble ?? false;
+  }
+
+  /** How much of the open tank's journal is here, while a good part of it is still on its way; else null. */
+  get fetching() {
+    const head = this.tanks.find(({ id }) => id === this.tank?.id)?.head ?? 0;
+    return head - this.#seen > A_PAGE ? { here: this.#seen, all: head } : null;
   }
 
   get status() {
@@ -148,6 +157,7 @@ export class Desk extends EventTarget {
     const row = this.tanks.find((tank) => tank.id === id);
     if (!row) throw new Error(`no tank ${id} among those of ${this.keeper?.name}`);
     this.#open = new OpenTank(row);
+    this.#seen = (await this.#store.cursor(id))?.after ?? 0;
     await this.#fill(this.#open);
     await this.#store.follow(id);
     await this.#store.keep("openTank", id);
@@ -171,7 +181,7 @@ export class Desk extends EventTarget {
     });
     opened.take([entry]);
     // The tap is answered first, the day is reckoned right after.
-    this.#refoldSoon();
+    this.#refoldAfterPaint();
     // Counting and sending are the network's business: a tap does not wait for them.
     this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
     return entry;
@@ -251,6 +261,7 @@ export class Desk extends EventTarget {
       const { tank, entries } = /** @type {CustomEvent} */ (event).detail;
       if (tank !== this.tank?.id) return;
       this.#open?.take(entries);
+      this.#seen = entries.reduce((/** @type {number} */ last, /** @type {Entry} */ { seq }) => Math.max(last, seq ?? 0), this.#seen);
       this.#refoldSoon();
     });
     this.#sync.addEventListener("reread", (event) => this.#rereadIfOpen(/** @type {CustomEvent} */ (event).detail.tank));
@@ -274,6 +285,12 @@ export class Desk extends EventTarget {
   async #fill(opened) {
     await opened.fill(this.#bench.tank(), this.#store.entriesOf(opened.tank.id));
     this.#changed();
+  }
+
+  // A page in the background is never painted, so it is not waited for.
+  #refoldAfterPaint() {
+    if (document.hidden) return this.#refoldSoon();
+    requestAnimationFrame(() => setTimeout(() => this.#refold()));
   }
 
   // Pages arrive in bursts; one fold after the burst is enough.

@@ -3,6 +3,9 @@
 const MINUTE = 60_000;
 const DAY = 86_400_000;
 
+/** Formatters by zone; making one is dear. @type {Map<string, Intl.DateTimeFormat>} */
+const offsetsOf = new Map();
+
 /**
  * @param {number} millis since 1970
  * @param {string} zone IANA name
@@ -27,7 +30,9 @@ export function isoAt(day, minute, zone) {
 
 /** @param {number} millis @param {string} zone */
 function offsetMinutes(millis, zone) {
-  const parts = new Intl.DateTimeFormat("en", { timeZone: zone, timeZoneName: "longOffset" }).formatToParts(millis);
+  let offsets = offsetsOf.get(zone);
+  if (!offsets) offsetsOf.set(zone, offsets = new Intl.DateTimeFormat("en", { timeZone: zone, timeZoneName: "longOffset" }));
+  const parts = offsets.formatToParts(millis);
   const name = parts.find(({ type }) => type === "timeZoneName")?.value ?? "GMT";
   const [, sign, hours, minutes] = /^GMT([+-])(\d\d):(\d\d)/.exec(name) ?? ["", "+", "0", "0"];
   return (Number(hours) * 60 + Number(minutes)) * (sign === "-" ? -1 : 1);

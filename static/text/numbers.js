@@ -6,13 +6,28 @@ const MINUTES_PER_DAY = 1440;
 
 let lang = "en";
 
+/** Formatters by what they do: making one costs more than a whole page of using it. @type {Map<string, any>} */
+const formatters = new Map();
+
 /** @param {string} language */
 export function setLanguage(language) {
   lang = language;
+  formatters.clear();
+}
+
+/**
+ * @template F
+ * @param {string} name
+ * @param {() => F} make
+ * @returns {F}
+ */
+function formatter(name, make) {
+  if (!formatters.has(name)) formatters.set(name, make());
+  return formatters.get(name);
 }
 
 /** A number without unit: counts to the last one, anything else with three digits that count. @param {number} n */
-export const plain = (n) => (Number.isInteger(n) ? new Intl.NumberFormat(lang).format(n) : digits(n, 3));
+export const plain = (n) => (Number.isInteger(n) ? formatter("whole", () => new Intl.NumberFormat(lang)).format(n) : digits(n, 3));
 
 /** A mass: two digits that count below ten grams, three above, kilograms from a thousand on. @param {number} n in grams */
 export function grams(n) {
@@ -50,7 +65,7 @@ export function figure(n, unit, significant = 3) {
 /** The time of day of a minute of the local day, as the language writes it. @param {number} minute */
 export function clock(minute) {
   const within = ((minute % MINUTES_PER_DAY) + MINUTES_PER_DAY) % MINUTES_PER_DAY;
-  return new Intl.DateTimeFormat(lang, { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone: "UTC" })
+  return formatter("clock", () => new Intl.DateTimeFormat(lang, { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone: "UTC" }))
     .format(within * 60_000);
 }
 
@@ -61,11 +76,11 @@ export function clock(minute) {
  */
 export function dayName(epochDay, today) {
   const away = epochDay - today;
-  if (Math.abs(away) <= 1) return new Intl.RelativeTimeFormat(lang, { numeric: "auto" }).format(away, "day");
+  if (Math.abs(away) <= 1) return formatter("near", () => new Intl.RelativeTimeFormat(lang, { numeric: "auto" })).format(away, "day");
   const form = Math.abs(away) < 7
     ? { weekday: /** @type {const} */ ("long") }
     : { day: /** @type {const} */ ("numeric"), month: /** @type {const} */ ("short"), ...yearUnlessNear(away) };
-  return new Intl.DateTimeFormat(lang, { ...form, timeZone: "UTC" }).format(epochDay * MILLIS_PER_DAY);
+  return formatter(JSON.stringify(form), () => new Intl.DateTimeFormat(lang, { ...form, timeZone: "UTC" })).format(epochDay * MILLIS_PER_DAY);
 }
 
 /** @param {number} away */
@@ -85,5 +100,6 @@ const withUnit = (text, unit) => text + NARROW_SPACE + unit;
  * @param {number} significant
  */
 function digits(n, significant) {
-  return new Intl.NumberFormat(lang, { maximumSignificantDigits: significant }).format(n === 0 ? 0 : n);
+  return formatter(`digits ${significant}`, () => new Intl.NumberFormat(lang, { maximumSignificantDigits: significant }))
+    .format(n === 0 ? 0 : n);
 }
