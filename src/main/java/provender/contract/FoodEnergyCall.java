@@ -1,6 +1,5 @@
 package provender.contract;
 
-import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import provender.engine.food.Composition;
@@ -9,7 +8,6 @@ import provender.engine.food.FoodEnergy;
 import provender.engine.reference.Reference;
 import provender.engine.source.Constant;
 import provender.engine.source.Constants;
-import provender.engine.source.Step;
 
 /** {@code food-energy}: the energy in a gram of food from its label, per 100 g as fed. */
 final class FoodEnergyCall {
@@ -34,25 +32,8 @@ final class FoodEnergyCall {
         "digestibleKjPerGram", Shapes.object("asFed", digestible, "dryMatter", digestible / dry),
         "why",
             Shapes.steps(
-                List.of(
-                    Step.of(
-                        "grossEnergy",
-                        "(protein × 23.6 + fat × 39.5 + carbohydrate × 17.2) / 100",
-                        gross,
-                        "kJ/g",
-                        constants.source(Constant.GROSS_PROTEIN_KJ),
-                        Step.input("protein", food.proteinGrams(), "g/100 g"),
-                        Step.input("fat", food.fatGrams(), "g/100 g"),
-                        Step.input("carbohydrate", food.carbohydrateGrams(), "g/100 g")),
-                    Step.of(
-                        "digestibleEnergy",
-                        "Σ nutrient × energy × digestible part",
-                        digestible,
-                        "kJ/g",
-                        constants.source(Constant.DIGEST_PROTEIN),
-                        Step.input("proteinDigestible", part.protein(), "1"),
-                        Step.input("fatDigestible", part.fat(), "1"),
-                        Step.input("carbohydrateDigestible", part.carbohydrate(), "1")))));
+                FoodEnergy.steps(
+                    food, part, constants.source(Constant.GROSS_PROTEIN_KJ), constants.source(Constant.DIGEST_PROTEIN), constants)));
   }
 
   private static Composition composition(Question asked) {

@@ -1,7 +1,8 @@
 /**
  * Who is this, and which tanks may they touch? Keepers, their households and roles, and the sessions of their phones.
  *
- * <p>Entry: {@link provender.people.Sessions}; the port to wherever people are kept is {@link
+ * <p>Entry: {@link provender.people.Sessions} for coming and going, {@link provender.people.Households} and {@link
+ * provender.people.FirstStart} for who is let in; the port to wherever people are kept is {@link
  * provender.people.PeopleStore}.
  *
  * <p>Decided: a session lasts 180 days, because a phone at the tank that asks for a password with wet hands is a phone

@@ -1,5 +1,6 @@
 package provender.engine.food;
 
+import java.util.List;
 import provender.engine.quantity.Range;
 import provender.engine.source.Basis;
 import provender.engine.source.Constant;
@@ -39,24 +40,29 @@ public final class FoodEnergy {
                 digestible,
                 gross * constants.value(Constant.ALGAE_DIGEST_HIGH))
             : Range.exactly(digestible);
-    return Figure.of(
-        range,
-        Basis.ESTIMATED,
+    String ofParts = constants.source(algae ? Constant.ALGAE_DIGEST_PROTEIN : Constant.DIGEST_PROTEIN);
+    return new Figure(range, Basis.ESTIMATED, steps(food, part, source, ofParts, constants));
+  }
+
+  /** How the energy of a food comes about: what is in it, and what can be digested. */
+  public static List<Step> steps(
+      Composition food, Digestibility part, String ofFood, String ofParts, Constants constants) {
+    return List.of(
         Step.of(
             "grossEnergy",
             "(protein × 23.6 + fat × 39.5 + carbohydrate × 17.2) / 100",
-            gross,
+            grossKjPerGram(food, constants),
             "kJ/g",
-            source,
+            ofFood,
             Step.input("protein", food.proteinGrams(), "g/100 g"),
             Step.input("fat", food.fatGrams(), "g/100 g"),
             Step.input("carbohydrate", food.carbohydrateGrams(), "g/100 g")),
         Step.of(
             "digestibleEnergy",
             "Σ nutrient × energy × digestible part",
-            digestible,
+            digestibleKjPerGram(food, part, constants),
             "kJ/g",
-            constants.source(algae ? Constant.ALGAE_DIGEST_PROTEIN : Constant.DIGEST_PROTEIN),
+            ofParts,
             Step.input("proteinDigestible", part.protein(), "1"),
             Step.input("fatDigestible", part.fat(), "1"),
             Step.input("carbohydrateDigestible", part.carbohydrate(), "1")));
