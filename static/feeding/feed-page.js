@@ -1,5 +1,5 @@
 import { html } from "lit";
-import { Element } from "../ui/element.js";
+import { ToldPage } from "../ui/told-page.js";
 import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementName } from "../ui/names.js";
 import { clock, grams, kj, range, t } from "../text/index.js";
 import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
@@ -10,7 +10,7 @@ const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
 const nothingMore = () => ({ leftoverGrams: null, refusedBy: [] });
 
 /** The page at the tank: tap what goes in, record it, see the ration move. */
-export class FeedPage extends Element {
+export class FeedPage extends ToldPage {
   /** @type {TrayItem[]} */
   #items = [];
   #open = 0;
@@ -137,12 +137,12 @@ export class FeedPage extends Element {
     if (this.#busy || !this.#items.length) return;
     this.#busy = true;
     this.requestUpdate();
-    await this.#tried(async () => {
+    await this.tried(async () => {
       const entry = await desk.record("feeding", bodyOf(this.#items, this.#extras));
       this.#items = [];
       this.#open = 0;
       this.#extras = nothingMore();
-      this.#tell(t("toast.saved"), entry.id);
+      this.tell(t("toast.saved"), entry.id);
     });
     this.#busy = false;
     this.requestUpdate();
@@ -150,40 +150,26 @@ export class FeedPage extends Element {
 
   /** @param {string} id */
   #undo(id) {
-    return this.#tried(async () => {
+    return this.tried(async () => {
       await this.desk?.withdraw(id, true);
-      this.#tell(t("toast.undone"));
+      this.tell(t("toast.undone"));
     });
   }
 
   /** @param {CustomEvent<string>} event */
   #restore({ detail }) {
-    return this.#tried(async () => {
+    return this.tried(async () => {
       await this.desk?.withdraw(detail, false);
-      this.#tell(t("toast.restored"));
+      this.tell(t("toast.restored"));
     });
   }
 
   /** @param {CustomEvent<{ id: string, day: number, minute: number }>} event */
   #retime({ detail: { id, day, minute } }) {
-    return this.#tried(async () => {
+    return this.tried(async () => {
       await this.desk?.amend(id, { happenedAt: this.desk.isoAt(day, minute) });
-      this.#tell(t("toast.retimed", { at: clock(minute) }));
+      this.tell(t("toast.retimed", { at: clock(minute) }));
     });
-  }
-
-  /** What could not be saved is said at once and stays on the screen. @param {() => Promise<void>} deed */
-  async #tried(deed) {
-    try {
-      await deed();
-    } catch (problem) {
-      this.#tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
-    }
-  }
-
-  /** @param {string} words @param {string} [id] */
-  #tell(words, id) {
-    /** @type {any} */ (this.querySelector("undo-toast")).tell(words, id);
   }
 }
 

@@ -1,6 +1,6 @@
 import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
-import { Element } from "../ui/element.js";
+import { ToldPage } from "../ui/told-page.js";
 import { fishName, fishNamed, foodName } from "../ui/names.js";
 import { clock, has, t } from "../text/index.js";
 /** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
@@ -8,7 +8,7 @@ import { clock, has, t } from "../text/index.js";
 const filterFrom = 10;
 
 /** The roster: who is here, how each one fares, and one fish in full beside it. The address names the open fish. */
-export class FishPage extends Element {
+export class FishPage extends ToldPage {
   #wanted = "";
   #moved = () => {
     this.requestUpdate();
@@ -82,32 +82,18 @@ export class FishPage extends Element {
 
   /** @param {Desk} desk @param {Fish} fish @param {{ saw: "ate" | "refused", food?: string }} detail */
   async #saw(desk, fish, { saw, food }) {
-    await this.#tried(async () => {
+    await this.tried(async () => {
       const entry = await desk.record("observation", { fish: fish.id, saw, ...(food ? { food } : {}) });
-      this.#tell(t(`toast.${saw}`, { fish: fishName(fish) }), entry.id);
+      this.tell(t(`toast.${saw}`, { fish: fishName(fish) }), entry.id);
     });
   }
 
   /** @param {Desk} desk @param {string} id */
   async #undo(desk, id) {
-    await this.#tried(async () => {
+    await this.tried(async () => {
       await desk.withdraw(id, true);
-      this.#tell(t("toast.undone"));
+      this.tell(t("toast.undone"));
     });
-  }
-
-  /** @param {() => Promise<void>} deed */
-  async #tried(deed) {
-    try {
-      await deed();
-    } catch (problem) {
-      this.#tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
-    }
-  }
-
-  /** @param {string} words @param {string} [id] */
-  #tell(words, id) {
-    /** @type {any} */ (this.querySelector("undo-toast")).tell(words, id);
   }
 
   /** @param {string} heading @param {Step[]} steps */

@@ -28,10 +28,13 @@ import { metric, shown, typed, unitOf } from "../text/units.js";
  * @fires record-form-done - the values
  */
 export class RecordForm extends Element {
+  static #made = 0;
   static properties = { fields: { attribute: false }, deed: {}, busy: { type: Boolean } };
 
   /** @type {Map<string, string>} what is wrong, by field */
   #faults = new Map();
+  /** Two forms may stand on one page. */
+  #own = `record-form-${(RecordForm.#made += 1)}`;
 
   constructor() {
     super();
@@ -91,7 +94,7 @@ export class RecordForm extends Element {
 
   /** @param {string} name */
   #id(name) {
-    return `record-form-${name}`;
+    return `${this.#own}-${name}`;
   }
 
   /** @param {SubmitEvent} event */

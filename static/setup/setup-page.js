@@ -1,5 +1,5 @@
 import { html } from "lit";
-import { Element } from "../ui/element.js";
+import { ToldPage } from "../ui/told-page.js";
 import { fishName, foodName } from "../ui/names.js";
 import { clock, grams, t } from "../text/index.js";
 import { shown, unitOf } from "../text/units.js";
@@ -15,7 +15,7 @@ const forms = {
 };
 
 /** From nothing to the first feeding: the tank, its fish, what is fed and what it is measured with. The address names the form. */
-export class SetupPage extends Element {
+export class SetupPage extends ToldPage {
   #busy = false;
   #moved = () => {
     this.requestUpdate();
@@ -101,11 +101,11 @@ export class SetupPage extends Element {
   async #write(desk, writings) {
     this.#busy = true;
     this.requestUpdate();
-    await this.#tried(async () => {
+    await this.tried(async () => {
       const ids = [];
       for (const { kind, body } of writings) ids.push((await desk.record(kind, body)).id);
       location.hash = "#/setup";
-      this.#tell(t("setup.saved", { count: ids.length }), ids);
+      this.tell(t("setup.saved", { count: ids.length }), ids);
     });
     this.#busy = false;
     this.requestUpdate();
@@ -113,23 +113,9 @@ export class SetupPage extends Element {
 
   /** @param {Desk} desk @param {string[]} ids */
   #undo(desk, ids) {
-    return this.#tried(async () => {
+    return this.tried(async () => {
       for (const id of ids) await desk.withdraw(id, true);
-      this.#tell(t("toast.undone"));
+      this.tell(t("toast.undone"));
     });
-  }
-
-  /** @param {() => Promise<void>} deed */
-  async #tried(deed) {
-    try {
-      await deed();
-    } catch (problem) {
-      this.#tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
-    }
-  }
-
-  /** @param {string} words @param {string[]} [ids] */
-  #tell(words, ids) {
-    /** @type {any} */ (this.querySelector("undo-toast")).tell(words, ids);
   }
 }

@@ -22,6 +22,7 @@ class JoiningIT {
     steward.navigate(glass.url() + "/#/tanks");
     steward.locator("household-tools summary").nth(1).click();
     steward.locator("household-tools record-form button.deed").nth(1).click();
+    Glass.isFreeOfFaults(steward, "tanks-of-a-steward", "light", 390);
     String link = steward.locator("output.link").textContent();
     assertThat(link).contains("/#/join/");
 

@@ -1,9 +1,7 @@
 package provender.engine.diet;
 
-import java.util.ArrayList;
 import java.util.List;
 import provender.engine.food.Component;
-import provender.engine.food.Food;
 import provender.engine.source.Constant;
 
 /** Rules about what a food lacks or destroys, and the supplement that goes with it. */
@@ -53,7 +51,7 @@ final class NutrientRules {
   }
 
   /** More than the limit of such food, and never the supplement that belongs to it. */
-  private static List<Finding> without(Window window, String supplement, Window.Which which) {
+  static List<Finding> without(Window window, String supplement, Window.Which which) {
     double limit = window.rule().limit();
     List<FishDiet> concerned =
         window.fish(diet -> !window.brought(diet, supplement) && window.share(diet, which) > limit);
@@ -66,11 +64,7 @@ final class NutrientRules {
 
   /** Nothing in the whole window that brings it, and no supplement either. */
   private static List<Finding> missing(Window window, Window.Concern supplied, Window.Which brings) {
-    List<FishDiet> concerned = new ArrayList<>(window.fish(diet -> !supplied.is(diet) && brings(window, diet, brings) <= 0));
+    List<FishDiet> concerned = window.fish(diet -> !supplied.is(diet) && window.dry(diet, brings) <= 0);
     return window.finding(concerned, 0, window.offers(concerned));
-  }
-
-  private static double brings(Window window, FishDiet diet, Window.Which which) {
-    return window.dry(diet, (Food food) -> which.is(food));
   }
 }

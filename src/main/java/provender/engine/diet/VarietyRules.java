@@ -1,6 +1,5 @@
 package provender.engine.diet;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** Rules about diets that lean on one thing. */
@@ -9,15 +8,7 @@ final class VarietyRules {
 
   static List<Finding> brineShrimpAloneIsNoDiet(Case looked) {
     Window week = new Window(looked, "only-plain-brine");
-    double limit = week.rule().limit();
-    Window.Which plain = food -> food.has("unenriched");
-    List<FishDiet> concerned =
-        week.fish(diet -> !week.brought(diet, "hufa_vitamin_soak") && week.share(diet, plain) > limit);
-    double worst = 0;
-    for (FishDiet diet : concerned) {
-      worst = Math.max(worst, week.share(diet, plain));
-    }
-    return week.finding(concerned, worst, week.offers(concerned));
+    return NutrientRules.without(week, "hufa_vitamin_soak", food -> food.has("unenriched"));
   }
 
   /** Of the fish a predator eats, enough must come with bones and organs. */
@@ -39,7 +30,7 @@ final class VarietyRules {
   static List<Finding> nobodyLivesOnOneFood(Case looked) {
     Window month = new Window(looked, "one-food");
     double limit = month.rule().limit();
-    List<FishDiet> concerned = new ArrayList<>(month.fish(diet -> largest(month, diet) > limit));
+    List<FishDiet> concerned = month.fish(diet -> largest(month, diet) > limit);
     double worst = 0;
     for (FishDiet diet : concerned) {
       worst = Math.max(worst, largest(month, diet));

@@ -23,18 +23,4 @@ public record PublishedModel(
       return grams * Math.pow(bodyGrams / 1000, exponent) + growth;
     }
   }
-
-  public boolean holdsAt(double temperatureC) {
-    return temperatureC >= minC && temperatureC <= maxC;
-  }
-
-  /** Maintenance of one fish in kJ a day. */
-  public double maintenanceKj(double grams, double temperatureC) {
-    return line.coefficientKj().value() * line.metabolicMass(grams) * line.temperatureFactor(temperatureC);
-  }
-
-  /** Energy for a gain in kJ a day: nothing for no gain, NaN where the paper has no price for it. */
-  public double growthKj(double grams, double gainGrams) {
-    return gainGrams == 0 ? 0 : gainGrams * cost.kjPerGram(grams);
-  }
 }

@@ -95,10 +95,7 @@ class RationTest {
     // Lupatsch et al. 2013: 35.7 kJ gross per gram; seabream 2003: e / 0.67 with e(100 g) = 8.882 kJ/g.
     PublishedModel clownfish = java.util.Objects.requireNonNull(Log.REFERENCE.model("clownfish2013"));
     assertThat(clownfish.cost().kjPerGram(1)).isEqualTo(35.7);
-    assertThat(clownfish.growthKj(1, 0)).isZero();
     assertThat(GrowthCost.usual(CONSTANTS).kjPerGram(100)).isCloseTo(8.882 / 0.67, withPercentage(0.1));
-    assertThat(clownfish.holdsAt(27)).isTrue();
-    assertThat(clownfish.holdsAt(26)).isFalse();
     assertThat(Log.REFERENCE.modelKeys()).contains("seabream2003", "seabream1998", "clownfish2013", "barramundi", "resting1999");
   }
 }

@@ -1,0 +1,19 @@
+import { Element } from "./element.js";
+import { t } from "../text/index.js";
+
+/** A page that does things and says what became of them, in the toast at its foot. */
+export class ToldPage extends Element {
+  /** What could not be done is said at once and stays on the screen. @param {() => Promise<void>} deed */
+  async tried(deed) {
+    try {
+      await deed();
+    } catch (problem) {
+      this.tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
+    }
+  }
+
+  /** @param {string} words @param {unknown} [subject] what Undo would take back */
+  tell(words, subject) {
+    /** @type {any} */ (this.querySelector("undo-toast")).tell(words, subject);
+  }
+}
