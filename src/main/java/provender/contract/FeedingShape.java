@@ -1,11 +1,9 @@
 package provender.contract;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import provender.engine.intake.Helping;
-import provender.engine.intake.Table.Share;
 import provender.engine.journal.Feeding;
 import provender.engine.today.FeedingToday;
 
@@ -62,17 +60,10 @@ final class FeedingShape {
     return items;
   }
 
-  /** One line per fish, its helpings added up. */
   private static List<Object> shares(FeedingToday today) {
-    Map<String, double[]> byFish = new LinkedHashMap<>();
-    for (Share share : today.shares()) {
-      double[] sum = byFish.computeIfAbsent(today.fish(share).key(), key -> new double[2]);
-      sum[0] += share.grams();
-      sum[1] += share.kj();
-    }
     List<Object> list = new ArrayList<>();
-    for (Map.Entry<String, double[]> line : byFish.entrySet()) {
-      list.add(Shapes.object("fish", line.getKey(), "grams", line.getValue()[0], "kj", line.getValue()[1]));
+    for (FeedingToday.Share share : today.shares()) {
+      list.add(Shapes.object("fish", share.fish().key(), "grams", share.grams(), "kj", share.kj()));
     }
     return list;
   }

@@ -1,20 +1,17 @@
 package provender.engine.diet;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import provender.engine.fish.Fish;
 import provender.engine.food.Component;
-import provender.engine.intake.Table.Share;
+import provender.engine.food.Food;
+import provender.engine.intake.Serving;
 import provender.engine.quantity.Day;
 
 /** What one line of the roster was due and is reckoned to have got, day by day up to today. */
 public final class FishDiet {
   /** Stands for a component that was never offered, or never taken, as far back as the review looks. */
   public static final int NEVER = Integer.MIN_VALUE;
-
-  /** Single shares are remembered as far back as the longest window of a rule, with some days to spare. */
-  static final int KEPT_DAYS = 40;
 
   private static final int COMPONENTS = Component.values().length;
 
@@ -26,27 +23,33 @@ public final class FishDiet {
   /** By day and component, one long row for speed. */
   private final double[] dryGrams;
 
-  /** Of the day that is being eaten. */
+  /** By food, of the day that is being eaten. */
+  private final double[] todayDry;
+
+  private final double[] todayKj;
   private final double[] componentKj = new double[COMPONENTS];
 
   private final double[] dryTotal;
   private final int[] offered = new int[COMPONENTS];
   private final int[] taken = new int[COMPONENTS];
-  private final List<List<Share>> shares = new ArrayList<>();
+  private final Foods foods;
+  private final Eaten eaten;
+  private int lastMeal = -1;
   private int lastTook = NEVER;
   private double grams = Double.NaN;
 
-  FishDiet(Fish fish, Day first, int days) {
+  FishDiet(Fish fish, Day first, int days, Foods foods) {
     this.fish = fish;
     this.first = first;
+    this.foods = foods;
+    this.eaten = new Eaten(foods.size(), days);
+    this.todayDry = new double[foods.size()];
+    this.todayKj = new double[foods.size()];
     this.dueKj = new double[days];
     this.gotKj = new double[days];
     this.gotGrams = new double[days];
     this.dryTotal = new double[days];
     this.dryGrams = new double[days * COMPONENTS];
-    for (int day = 0; day < days; day++) {
-      shares.add(new ArrayList<>());
-    }
     Arrays.fill(offered, NEVER);
     Arrays.fill(taken, NEVER);
   }
@@ -68,27 +71,43 @@ public final class FishDiet {
     dueKj[day] = kj;
   }
 
-  void wasOffered(int day, Component component) {
-    offered[component.ordinal()] = first.plus(day).epochDay();
+  /** @param components by their place in the enum */
+  void wasOffered(int day, boolean[] components) {
+    for (int c = 0; c < COMPONENTS; c++) {
+      if (components[c]) {
+        offered[c] = first.plus(day).epochDay();
+      }
+    }
   }
 
-  void ate(int day, Share share) {
-    if (day >= dueKj.length - KEPT_DAYS) {
-      shares.get(day).add(share);
+  /** @param food its place among {@link Foods} */
+  void ate(int day, int food, Serving serving, int eater) {
+    double kj = serving.kj(eater);
+    double grams = serving.gramsEaten()[eater];
+    gotKj[day] += kj;
+    gotGrams[day] += grams;
+    todayKj[food] += kj;
+    todayDry[food] += grams * serving.food().dryPerGram();
+    if (serving.meal() != lastMeal) {
+      lastMeal = serving.meal();
+      eaten.atMeal(day);
     }
-    gotKj[day] += share.kj();
-    gotGrams[day] += share.grams();
-    double dry = share.grams() * share.food().dryPerGram();
-    dryTotal[day] += dry;
-    for (Component component : share.food().brings()) {
-      double part = share.food().share(component);
-      dryGrams[day * COMPONENTS + component.ordinal()] += dry * part;
-      componentKj[component.ordinal()] += share.kj() * part;
+    List<String> supplements = serving.helping().supplements();
+    if (!supplements.isEmpty()) {
+      eaten.broughtAll(day, supplements);
     }
   }
 
   /** At the end of a day: a component counts as taken when it brought at least {@code fraction} of the day's need. */
   void closeDay(int day, double fraction) {
+    if (gotKj[day] <= 0) {
+      return;
+    }
+    for (int food = 0; food < todayDry.length; food++) {
+      if (todayKj[food] > 0) {
+        digest(day, food);
+      }
+    }
     for (int c = 0; c < COMPONENTS; c++) {
       double kj = componentKj[c];
       if (kj > 0 && kj >= dueKj[day] * fraction) {
@@ -96,9 +115,21 @@ public final class FishDiet {
       }
       componentKj[c] = 0;
     }
-    if (gotKj[day] > 0) {
-      lastTook = first.plus(day).epochDay();
+    lastTook = first.plus(day).epochDay();
+    lastMeal = -1;
+  }
+
+  private void digest(int day, int place) {
+    Food food = foods.at(place);
+    dryTotal[day] += todayDry[place];
+    eaten.took(day, place, todayDry[place]);
+    for (Component component : food.brings()) {
+      double part = food.share(component);
+      dryGrams[day * COMPONENTS + component.ordinal()] += todayDry[place] * part;
+      componentKj[component.ordinal()] += todayKj[place] * part;
     }
+    todayDry[place] = 0;
+    todayKj[place] = 0;
   }
 
   public Fish fish() {
@@ -132,9 +163,13 @@ public final class FishDiet {
     return total > 0 ? part / total : Double.NaN;
   }
 
-  /** What it is reckoned to have eaten on one day. */
-  List<Share> shares(int day) {
-    return shares.get(day);
+  /** What it ate of each food. */
+  Eaten eaten() {
+    return eaten;
+  }
+
+  Foods foods() {
+    return foods;
   }
 
   /** The last epoch day on which a component was offered, or {@link #NEVER}. */

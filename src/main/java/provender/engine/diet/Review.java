@@ -1,7 +1,9 @@
 package provender.engine.diet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import provender.engine.fish.Fish;
 import provender.engine.fish.Weight;
 import provender.engine.food.Component;
@@ -9,9 +11,9 @@ import provender.engine.food.Food;
 import provender.engine.intake.Helping;
 import provender.engine.intake.Meal;
 import provender.engine.intake.Preferences;
+import provender.engine.intake.Serving;
 import provender.engine.intake.Sightings;
 import provender.engine.intake.Table;
-import provender.engine.intake.Table.Share;
 import provender.engine.quantity.Day;
 import provender.engine.ration.Model;
 import provender.engine.ration.Ration;
@@ -22,18 +24,21 @@ import provender.engine.source.Constants;
 public final class Review {
   private final Day first;
   private final int days;
+  private final Foods foods;
   private final List<FishDiet> diets = new ArrayList<>();
-  private final List<List<Share>> served = new ArrayList<>();
+  private final List<List<Serving>> served = new ArrayList<>();
   private final double[] givenKj;
+  private final boolean[] onTheTable = new boolean[Component.values().length];
   private final Preferences preferences;
 
-  private Review(List<Fish> fish, Day today, int days, Preferences preferences) {
+  private Review(List<Fish> fish, Foods foods, Day today, int days, Preferences preferences) {
+    this.foods = foods;
     this.first = today.plus(1 - days);
     this.days = days;
     this.givenKj = new double[days];
     this.preferences = preferences;
     for (Fish one : fish) {
-      diets.add(new FishDiet(one, first, days));
+      diets.add(new FishDiet(one, first, days, foods));
     }
   }
 
@@ -52,22 +57,22 @@ public final class Review {
       Model model,
       Constants constants) {
     Preferences preferences = new Preferences(fish, constants.value(Constant.FLOOR_PREFERENCE), sightings);
-    Review review = new Review(fish, today, temperatureC.length, preferences);
+    Review review = new Review(fish, new Foods(meals), today, temperatureC.length, preferences);
+    double takenFraction = constants.value(Constant.TAKEN_FRACTION);
     int next = 0;
     for (int day = 0; day < review.days; day++) {
       Table table = review.lay(day, temperatureC[day], model, constants);
       while (next < meals.size() && meals.get(next).day().epochDay() <= review.day(day).epochDay()) {
         review.serve(table, day, meals.get(next++).meal());
       }
-      for (FishDiet diet : review.diets) {
-        diet.closeDay(day, constants.value(Constant.TAKEN_FRACTION));
-      }
+      review.close(day, takenFraction);
     }
     return review;
   }
 
   private Table lay(int day, double temperatureC, Model model, Constants constants) {
     List<Table.Eater> eaters = new ArrayList<>();
+    double mostOfDue = constants.value(Constant.MAX_INTAKE_RATIO);
     for (FishDiet diet : diets) {
       Fish fish = diet.fish();
       if (!fish.wasHereOn(day(day))) {
@@ -80,39 +85,56 @@ public final class Review {
       double appetite = model.metabolicMass(diet.grams()) * fish.count();
       double due = Ration.middle(appetite * fish.guild().rationFactor(), temperatureC, model).kj();
       diet.due(day, due);
-      eaters.add(new Table.Eater(fish, appetite, due * constants.value(Constant.MAX_INTAKE_RATIO)));
+      eaters.add(new Table.Eater(fish, appetite, due * mostOfDue));
     }
     return new Table(eaters, preferences);
   }
 
   private void serve(Table table, int day, Meal meal) {
-    List<Share> shares = table.serve(meal);
     double eaten = 1 - meal.leftoverFraction();
     for (Helping helping : meal.helpings()) {
       Food food = helping.food();
       if (food != null) {
-        offer(day, helping, food);
+        offer(day, helping.fish(), food);
         if (!isForIsolation(helping)) {
           givenKj[day] += helping.grams() * food.kjPerGram() * (helping.fish() == null ? eaten : 1);
         }
       }
     }
-    for (Share share : shares) {
-      diets.get(share.eater()).ate(day, share);
-    }
-    served.add(day >= days - FishDiet.KEPT_DAYS ? shares : List.of());
-  }
-
-  private void offer(int day, Helping helping, Food food) {
-    for (FishDiet diet : diets) {
-      Fish fish = diet.fish();
-      boolean forIt = helping.fish() == null ? !fish.inIsolation() : fish.key().equals(helping.fish());
-      if (forIt && fish.wasHereOn(day(day))) {
-        for (Component component : food.brings()) {
-          diet.wasOffered(day, component);
+    List<Serving> servings = table.serve(meal);
+    for (Serving serving : servings) {
+      int food = foods.of(serving.food());
+      double[] grams = serving.gramsEaten();
+      for (int i = 0; i < grams.length; i++) {
+        if (grams[i] > 0) {
+          diets.get(i).ate(day, food, serving, i);
         }
       }
     }
+    served.add(servings);
+  }
+
+  /** To the whole table, which is told at the end of the day; or to one fish, in isolation or not. */
+  private void offer(int day, @Nullable String to, Food food) {
+    boolean[] onOffer = to == null ? onTheTable : new boolean[onTheTable.length];
+    for (Component component : food.brings()) {
+      onOffer[component.ordinal()] = true;
+    }
+    for (FishDiet diet : diets) {
+      if (diet.fish().key().equals(to) && diet.fish().wasHereOn(day(day))) {
+        diet.wasOffered(day, onOffer);
+      }
+    }
+  }
+
+  private void close(int day, double takenFraction) {
+    for (FishDiet diet : diets) {
+      if (!diet.fish().inIsolation() && diet.fish().wasHereOn(day(day))) {
+        diet.wasOffered(day, onTheTable);
+      }
+      diet.closeDay(day, takenFraction);
+    }
+    Arrays.fill(onTheTable, false);
   }
 
   private boolean isForIsolation(Helping helping) {
@@ -140,8 +162,8 @@ public final class Review {
     return diets;
   }
 
-  /** The shares of each meal in the order in which they were given; forgotten for meals of long ago. */
-  public List<List<Share>> served() {
+  /** What came of each meal, in the order in which they were given. */
+  public List<List<Serving>> served() {
     return served;
   }
 

@@ -1,12 +1,9 @@
 package provender.engine.diet;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import provender.engine.food.Component;
 import provender.engine.food.Food;
-import provender.engine.intake.Table.Share;
 import provender.engine.quantity.Day;
 import provender.engine.reference.DietRule;
 import provender.engine.source.Step;
@@ -56,11 +53,9 @@ final class Window {
 
   double dry(FishDiet diet, Which which) {
     double sum = 0;
-    for (int day = from; day < to; day++) {
-      for (Share share : diet.shares(day)) {
-        if (which.is(share.food())) {
-          sum += share.grams() * share.food().dryPerGram();
-        }
+    for (int food = 0; food < diet.foods().size(); food++) {
+      if (which.is(diet.foods().at(food))) {
+        sum += diet.eaten().dryGrams(food, from, to);
       }
     }
     return sum;
@@ -73,15 +68,7 @@ final class Window {
 
   /** Feedings a day at which it is reckoned to have eaten. */
   double mealsPerDay(FishDiet diet) {
-    int meals = 0;
-    for (int day = from; day < to; day++) {
-      int last = -1;
-      for (Share share : diet.shares(day)) {
-        meals += share.meal() == last ? 0 : 1;
-        last = share.meal();
-      }
-    }
-    return (double) meals / (to - from);
+    return (double) diet.eaten().meals(from, to) / (to - from);
   }
 
   /** Part of what a fish ate, 0 when it ate nothing of the whole. */
@@ -97,15 +84,10 @@ final class Window {
 
   /** The largest part that one food has of the diet, those passed over that are made to be one. */
   double largestPart(FishDiet diet, Which passedOver) {
-    Map<Food, Double> byFood = new IdentityHashMap<>();
     double largest = 0;
-    for (int day = from; day < to; day++) {
-      for (Share share : diet.shares(day)) {
-        if (!passedOver.is(share.food())) {
-          double dry = share.grams() * share.food().dryPerGram() + byFood.getOrDefault(share.food(), 0.0);
-          byFood.put(share.food(), dry);
-          largest = Math.max(largest, dry);
-        }
+    for (int food = 0; food < diet.foods().size(); food++) {
+      if (!passedOver.is(diet.foods().at(food))) {
+        largest = Math.max(largest, diet.eaten().dryGrams(food, from, to));
       }
     }
     double all = diet.dryGrams(from, to);
@@ -114,14 +96,7 @@ final class Window {
 
   /** Whether any food of the window brought a supplement. */
   boolean brought(FishDiet diet, String supplement) {
-    for (int day = from; day < to; day++) {
-      for (Share share : diet.shares(day)) {
-        if (share.helping().supplements().contains(supplement)) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return diet.eaten().hadWith(supplement, from, to);
   }
 
   /** One finding for all of them, or none; {@code worst} is the share to name, in parts of a hundred on screen. */

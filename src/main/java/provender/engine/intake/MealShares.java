@@ -50,6 +50,11 @@ public final class MealShares {
     return new MealShares(taken, Math.max(0, left));
   }
 
+  /** What each takes, in grams; not to be changed. */
+  double[] grams() {
+    return grams;
+  }
+
   public double grams(int eater) {
     return grams[eater];
   }

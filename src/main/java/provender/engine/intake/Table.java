@@ -22,9 +22,6 @@ public final class Table {
    */
   public record Eater(Fish fish, double appetite, double mostKj) {}
 
-  /** The part of one helping that one line of the roster is reckoned to have eaten, at which meal of the day. */
-  public record Share(int eater, int meal, Helping helping, Food food, double grams, double kj) {}
-
   /** @param preferences of the same fish in the same order */
   public Table(List<Eater> eaters, Preferences preferences) {
     this.eaters = eaters;
@@ -38,24 +35,24 @@ public final class Table {
   }
 
   /** Who ate what of a meal. A helping handed to one fish is that fish's; refused is refused. */
-  public List<Share> serve(Meal meal) {
-    List<Share> shares = new ArrayList<>();
+  public List<Serving> serve(Meal meal) {
+    List<Serving> servings = new ArrayList<>(meal.helpings().size());
     meals++;
     double eaten = 1 - meal.leftoverFraction();
     for (Helping helping : meal.helpings()) {
       Food food = helping.food();
       if (food != null && helping.grams() > 0 && food.kjPerGram() > 0) {
-        if (helping.fish() == null) {
-          share(helping, food, helping.grams() * eaten, meal.refusedBy(), shares);
-        } else {
-          hand(helping, food, helping.fish(), meal.refusedBy(), shares);
-        }
+        double[] grams =
+            helping.fish() == null
+                ? share(food, helping.grams() * eaten, meal.refusedBy())
+                : hand(helping.grams(), helping.fish(), meal.refusedBy());
+        servings.add(ate(new Serving(meals, helping, food, grams)));
       }
     }
-    return shares;
+    return servings;
   }
 
-  private void share(Helping helping, Food food, double grams, List<String> refusedBy, List<Share> shares) {
+  private double[] share(Food food, double grams, List<String> refusedBy) {
     double[] liking = preferences.of(food);
     double gramsPerKj = 1 / food.kjPerGram();
     for (int i = 0; i < weights.length; i++) {
@@ -64,25 +61,23 @@ public final class Table {
       weights[i] = refused ? 0 : liking[i] * eater.appetite();
       caps[i] = roomKj[i] * gramsPerKj;
     }
-    MealShares split = MealShares.split(grams, weights, caps);
-    for (int i = 0; i < weights.length; i++) {
-      if (split.grams(i) > 0) {
-        shares.add(ate(i, helping, food, split.grams(i)));
-      }
-    }
+    return MealShares.split(grams, weights, caps).grams();
   }
 
-  private void hand(Helping helping, Food food, String key, List<String> refusedBy, List<Share> shares) {
-    for (int i = 0; i < eaters.size(); i++) {
+  private double[] hand(double grams, String key, List<String> refusedBy) {
+    double[] taken = new double[weights.length];
+    for (int i = 0; i < taken.length; i++) {
       if (eaters.get(i).fish().key().equals(key) && !refusedBy.contains(key)) {
-        shares.add(ate(i, helping, food, helping.grams()));
+        taken[i] = grams;
       }
     }
+    return taken;
   }
 
-  private Share ate(int eater, Helping helping, Food food, double grams) {
-    double kj = grams * food.kjPerGram();
-    roomKj[eater] = Math.max(0, roomKj[eater] - kj);
-    return new Share(eater, meals, helping, food, grams, kj);
+  private Serving ate(Serving serving) {
+    for (int i = 0; i < roomKj.length; i++) {
+      roomKj[i] = Math.max(0, roomKj[i] - serving.kj(i));
+    }
+    return serving;
   }
 }

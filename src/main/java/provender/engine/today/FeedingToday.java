@@ -1,19 +1,36 @@
 package provender.engine.today;
 
+import java.util.ArrayList;
 import java.util.List;
 import provender.engine.diet.Review;
 import provender.engine.fish.Fish;
 import provender.engine.food.Food;
 import provender.engine.intake.Helping;
-import provender.engine.intake.Table.Share;
+import provender.engine.intake.Serving;
 import provender.engine.journal.Feeding;
 import provender.engine.quantity.Range;
 
-/** A feeding with the shares the fish are reckoned to have eaten of it. */
-public record FeedingToday(Feeding feeding, List<Share> shares, Review review) {
+/** A feeding with what the fish are reckoned to have eaten of it. */
+public record FeedingToday(Feeding feeding, List<Serving> servings, Review review) {
 
-  public Fish fish(Share share) {
-    return review.diets().get(share.eater()).fish();
+  /** What one line of the roster is reckoned to have got. */
+  public record Share(Fish fish, double grams, double kj) {}
+
+  /** One line per fish that got any, its helpings added up. */
+  public List<Share> shares() {
+    List<Share> shares = new ArrayList<>();
+    for (int i = 0; i < review.diets().size(); i++) {
+      double grams = 0;
+      double kj = 0;
+      for (Serving serving : servings) {
+        grams += serving.gramsEaten()[i];
+        kj += serving.kj(i);
+      }
+      if (grams > 0) {
+        shares.add(new Share(review.diets().get(i).fish(), grams, kj));
+      }
+    }
+    return shares;
   }
 
   /** Digestible energy of one helping as offered, in kJ; nothing for a food the tables lack. */

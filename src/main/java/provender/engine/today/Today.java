@@ -11,7 +11,6 @@ import provender.engine.diet.FishDiet;
 import provender.engine.diet.Review;
 import provender.engine.fish.Weight;
 import provender.engine.intake.Sightings;
-import provender.engine.intake.Table.Share;
 import provender.engine.journal.Feeding;
 import provender.engine.journal.Journal;
 import provender.engine.journal.Tank;
@@ -199,8 +198,7 @@ public final class Today {
   public List<FeedingToday> feedings(int days) {
     List<FeedingToday> recent = new ArrayList<>();
     for (int i = feedings.size() - 1; i >= 0 && now.day().since(feedings.get(i).at().day()) < days; i--) {
-      List<Share> shares = review.served().get(i);
-      recent.add(new FeedingToday(feedings.get(i), shares, review));
+      recent.add(new FeedingToday(feedings.get(i), review.served().get(i), review));
     }
     return recent;
   }
