@@ -20,9 +20,6 @@ public final class FishDiet {
   private final double[] dueKj;
   private final double[] gotKj;
   private final double[] gotGrams;
-  /** By day and component, one long row for speed. */
-  private final double[] dryGrams;
-
   /** By food, of the day that is being eaten. */
   private final double[] todayDry;
 
@@ -36,7 +33,7 @@ public final class FishDiet {
   private final Eaten eaten;
   private int lastMeal = -1;
   private int lastTook = NEVER;
-  private double grams = Double.NaN;
+  private double appetite = Double.NaN;
 
   FishDiet(Fish fish, Day first, int days, Foods foods) {
     this.fish = fish;
@@ -49,22 +46,21 @@ public final class FishDiet {
     this.gotKj = new double[days];
     this.gotGrams = new double[days];
     this.dryTotal = new double[days];
-    this.dryGrams = new double[days * COMPONENTS];
     Arrays.fill(offered, NEVER);
     Arrays.fill(taken, NEVER);
   }
 
-  /** The mass of one fish of the line, kept from day to day until it is measured again. */
-  void weighs(double each) {
-    grams = each;
+  /** The metabolic mass of the whole line, kept from day to day until it is measured again. */
+  void weighs(double metabolicMass) {
+    appetite = metabolicMass;
   }
 
   boolean needsWeighing() {
-    return Double.isNaN(grams);
+    return Double.isNaN(appetite);
   }
 
-  double grams() {
-    return grams;
+  double appetite() {
+    return appetite;
   }
 
   void due(int day, double kj) {
@@ -124,9 +120,7 @@ public final class FishDiet {
     dryTotal[day] += todayDry[place];
     eaten.took(day, place, todayDry[place]);
     for (Component component : food.brings()) {
-      double part = food.share(component);
-      dryGrams[day * COMPONENTS + component.ordinal()] += todayDry[place] * part;
-      componentKj[component.ordinal()] += todayKj[place] * part;
+      componentKj[component.ordinal()] += todayKj[place] * food.share(component);
     }
     todayDry[place] = 0;
     todayKj[place] = 0;
@@ -157,8 +151,11 @@ public final class FishDiet {
   public double share(Component component, int fromDay, int toDay) {
     double total = sum(dryTotal, fromDay, toDay);
     double part = 0;
-    for (int day = fromDay; day < toDay; day++) {
-      part += dryGrams[day * COMPONENTS + component.ordinal()];
+    for (int food = 0; food < foods.size(); food++) {
+      double its = foods.at(food).share(component);
+      if (its > 0) {
+        part += its * eaten.dryGrams(food, fromDay, toDay);
+      }
     }
     return total > 0 ? part / total : Double.NaN;
   }

@@ -25,7 +25,9 @@ public final class Review {
   private final Day first;
   private final int days;
   private final Foods foods;
-  private final List<FishDiet> diets = new ArrayList<>();
+  private final List<FishDiet> diets;
+  /** The same, for the loop that every serving goes through. */
+  private final FishDiet[] eaters;
   private final List<List<Serving>> served = new ArrayList<>();
   private final double[] givenKj;
   private final boolean[] onTheTable = new boolean[Component.values().length];
@@ -37,9 +39,11 @@ public final class Review {
     this.days = days;
     this.givenKj = new double[days];
     this.preferences = preferences;
-    for (Fish one : fish) {
-      diets.add(new FishDiet(one, first, days, foods));
+    this.eaters = new FishDiet[fish.size()];
+    for (int i = 0; i < eaters.length; i++) {
+      eaters[i] = new FishDiet(fish.get(i), first, days, foods);
     }
+    this.diets = List.of(eaters);
   }
 
   /**
@@ -61,31 +65,41 @@ public final class Review {
     double takenFraction = constants.value(Constant.TAKEN_FRACTION);
     int next = 0;
     for (int day = 0; day < review.days; day++) {
-      Table table = review.lay(day, temperatureC[day], model, constants);
+      review.lay(day, temperatureC[day], model, constants);
+      Table table = null;
       while (next < meals.size() && meals.get(next).day().epochDay() <= review.day(day).epochDay()) {
+        table = table == null ? review.table(day, constants) : table;
         review.serve(table, day, meals.get(next++).meal());
       }
-      review.close(day, takenFraction);
+      if (table != null) {
+        review.close(day, takenFraction);
+      }
     }
     return review;
   }
 
-  private Table lay(int day, double temperatureC, Model model, Constants constants) {
-    List<Table.Eater> eaters = new ArrayList<>();
-    double mostOfDue = constants.value(Constant.MAX_INTAKE_RATIO);
+  /** What each is due on a day, from its mass and the water's warmth. */
+  private void lay(int day, double temperatureC, Model model, Constants constants) {
+    double perMass = Ration.middle(1, temperatureC, model).kj();
     for (FishDiet diet : diets) {
       Fish fish = diet.fish();
-      if (!fish.wasHereOn(day(day))) {
-        eaters.add(new Table.Eater(fish, 0, 0));
-        continue;
+      if (fish.wasHereOn(day(day))) {
+        if (diet.needsWeighing() || fish.wasMeasuredOn(day(day))) {
+          double grams = Weight.of(fish, day(day), constants).grams().value();
+          diet.weighs(model.metabolicMass(grams) * fish.count());
+        }
+        diet.due(day, diet.appetite() * fish.guild().rationFactor() * perMass);
       }
-      if (diet.needsWeighing() || fish.wasMeasuredOn(day(day))) {
-        diet.weighs(Weight.of(fish, day(day), constants).grams().value());
-      }
-      double appetite = model.metabolicMass(diet.grams()) * fish.count();
-      double due = Ration.middle(appetite * fish.guild().rationFactor(), temperatureC, model).kj();
-      diet.due(day, due);
-      eaters.add(new Table.Eater(fish, appetite, due * mostOfDue));
+    }
+  }
+
+  private Table table(int day, Constants constants) {
+    double mostOfDue = constants.value(Constant.MAX_INTAKE_RATIO);
+    List<Table.Eater> eaters = new ArrayList<>(diets.size());
+    for (FishDiet diet : diets) {
+      boolean here = diet.fish().wasHereOn(day(day));
+      double appetite = here ? diet.appetite() : 0;
+      eaters.add(new Table.Eater(diet.fish(), appetite, diet.dueKj(day, day + 1) * mostOfDue));
     }
     return new Table(eaters, preferences);
   }
@@ -107,7 +121,7 @@ public final class Review {
       double[] grams = serving.gramsEaten();
       for (int i = 0; i < grams.length; i++) {
         if (grams[i] > 0) {
-          diets.get(i).ate(day, food, serving, i);
+          eaters[i].ate(day, food, serving, i);
         }
       }
     }

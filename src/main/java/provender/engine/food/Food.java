@@ -17,6 +17,8 @@ public final class Food {
   private final Set<String> flags;
   private final String source;
   private final Figure energy;
+  private final double kjPerGram;
+  private final double dryPerGram;
 
   /** @param componentShares share of each {@link Component} by its place in the enum; flags stand as 1 */
   public Food(
@@ -37,6 +39,8 @@ public final class Food {
     this.flags = Set.copyOf(flags);
     this.source = source;
     this.energy = FoodEnergy.of(composition, isAlgae(), source, constants);
+    this.kjPerGram = energy.value() * edibleFraction;
+    this.dryPerGram = composition.dryFraction() * edibleFraction;
   }
 
   public String key() {
@@ -91,12 +95,12 @@ public final class Food {
 
   /** Digestible energy, in kJ, of one gram offered. */
   public double kjPerGram() {
-    return energy.value() * edibleFraction;
+    return kjPerGram;
   }
 
   /** Dry matter, in grams, of one gram offered. */
   public double dryPerGram() {
-    return composition.dryFraction() * edibleFraction;
+    return dryPerGram;
   }
 
   public String source() {

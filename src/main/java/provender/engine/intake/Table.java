@@ -7,7 +7,8 @@ import provender.engine.food.Food;
 
 /** The fish that eat together on one day; it serves meals one after another and remembers how full each fish is. */
 public final class Table {
-  private final List<Eater> eaters;
+  private final Eater[] eaters;
+  private final double[] appetites;
   private final double[] roomKj;
   private final Preferences preferences;
   private final double[] weights;
@@ -24,13 +25,15 @@ public final class Table {
 
   /** @param preferences of the same fish in the same order */
   public Table(List<Eater> eaters, Preferences preferences) {
-    this.eaters = eaters;
+    this.eaters = eaters.toArray(new Eater[0]);
     this.preferences = preferences;
-    this.weights = new double[eaters.size()];
-    this.caps = new double[eaters.size()];
-    this.roomKj = new double[eaters.size()];
+    this.weights = new double[this.eaters.length];
+    this.caps = new double[this.eaters.length];
+    this.appetites = new double[this.eaters.length];
+    this.roomKj = new double[this.eaters.length];
     for (int i = 0; i < roomKj.length; i++) {
-      roomKj[i] = eaters.get(i).mostKj();
+      appetites[i] = this.eaters[i].appetite();
+      roomKj[i] = this.eaters[i].mostKj();
     }
   }
 
@@ -56,9 +59,8 @@ public final class Table {
     double[] liking = preferences.of(food);
     double gramsPerKj = 1 / food.kjPerGram();
     for (int i = 0; i < weights.length; i++) {
-      Eater eater = eaters.get(i);
-      boolean refused = !refusedBy.isEmpty() && refusedBy.contains(eater.fish().key());
-      weights[i] = refused ? 0 : liking[i] * eater.appetite();
+      boolean refused = !refusedBy.isEmpty() && refusedBy.contains(eaters[i].fish().key());
+      weights[i] = refused ? 0 : liking[i] * appetites[i];
       caps[i] = roomKj[i] * gramsPerKj;
     }
     return MealShares.split(grams, weights, caps).grams();
@@ -67,7 +69,7 @@ public final class Table {
   private double[] hand(double grams, String key, List<String> refusedBy) {
     double[] taken = new double[weights.length];
     for (int i = 0; i < taken.length; i++) {
-      if (eaters.get(i).fish().key().equals(key) && !refusedBy.contains(key)) {
+      if (eaters[i].fish().key().equals(key) && !refusedBy.contains(key)) {
         taken[i] = grams;
       }
     }
@@ -75,8 +77,10 @@ public final class Table {
   }
 
   private Serving ate(Serving serving) {
-    for (int i = 0; i < roomKj.length; i++) {
-      roomKj[i] = Math.max(0, roomKj[i] - serving.kj(i));
+    double[] grams = serving.gramsEaten();
+    double kjPerGram = serving.food().kjPerGram();
+    for (int i = 0; i < grams.length; i++) {
+      roomKj[i] = Math.max(0, roomKj[i] - grams[i] * kjPerGram);
     }
     return serving;
   }

@@ -20,6 +20,8 @@ public final class Journal {
   private final Timeline feedings = new Timeline();
   private final Timeline observations = new Timeline();
   private final Timeline waterTests = new Timeline();
+  /** The tables with the own foods as last read; null when a record may have changed since. */
+  private @Nullable Reference known;
 
   public Journal(Reference reference) {
     this.reference = reference;
@@ -39,14 +41,21 @@ public final class Journal {
       case "feeding" -> feedings.add(kept, isNew);
       case "observation" -> observations.add(kept, isNew);
       case "water-test" -> waterTests.add(kept, isNew);
-      case "record" -> records.take(entry, kept);
+      case "record" -> {
+        records.take(entry, kept);
+        known = null;
+      }
       case "amendment" -> {
         kept(target).amendedBy(entry);
         feedings.moved();
         observations.moved();
         waterTests.moved();
+        known = null;
       }
-      case "withdrawal" -> kept(target).withdrawnBy(entry);
+      case "withdrawal" -> {
+        kept(target).withdrawnBy(entry);
+        known = null;
+      }
       default -> {
         // A kind of a later day: kept by whoever stores it, without meaning here.
       }
@@ -55,7 +64,12 @@ public final class Journal {
 
   /** The published tables, and the foods this tank's keepers wrote down. */
   public Reference reference() {
-    return reference.with(OwnFoods.read(records, reference.constants()));
+    Reference now = known;
+    if (now == null) {
+      now = reference.with(OwnFoods.read(records, reference.constants()));
+      known = now;
+    }
+    return now;
   }
 
   /** The tank as its keepers set it up and observed it. */
@@ -125,7 +139,7 @@ public final class Journal {
     List<Feeding> found = new ArrayList<>();
     for (Kept kept : feedings.since(first)) {
       if (kept.isWithdrawn() == withdrawn) {
-        Feeding feeding = Feeding.read(kept, known);
+        Feeding feeding = kept.feeding(known);
         if (feeding != null) {
           found.add(feeding);
         }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import provender.engine.node.Node;
 import provender.engine.node.Patched;
 import provender.engine.quantity.Moment;
+import provender.engine.reference.Reference;
 
 /** An entry with everything later hands did to it. */
 final class Kept {
@@ -17,19 +18,35 @@ final class Kept {
   private final Map<String, Entry> amendments = new HashMap<>();
   private final Map<String, Entry> withdrawals = new HashMap<>();
   private @Nullable Moment at;
+  private @Nullable Feeding feeding;
+  private @Nullable Reference readWith;
 
   void is(Entry written) {
     entry = written;
-    at = null;
+    changed();
   }
 
   void amendedBy(Entry amendment) {
     amendments.put(amendment.id(), amendment);
-    at = null;
+    changed();
   }
 
   void withdrawnBy(Entry withdrawal) {
     withdrawals.put(withdrawal.id(), withdrawal);
+  }
+
+  private void changed() {
+    at = null;
+    feeding = null;
+  }
+
+  /** The entry as a feeding, read once; null when it cannot be one. */
+  @Nullable Feeding feeding(Reference known) {
+    if (feeding == null || readWith != known) {
+      feeding = Feeding.read(this, known);
+      readWith = known;
+    }
+    return feeding;
   }
 
   /** The entry itself, or null while only changes to it have arrived. */
