@@ -101,6 +101,13 @@ class BordersTest {
   }
 
   @Test
+  void saying_it_in_words_needs_only_the_sentences() {
+    classes().that().resideInAPackage("provender.report")
+        .should().onlyDependOnClassesThat(resideInAnyPackage("provender.report", "java..", "com.fasterxml.jackson..", "org.jspecify.."))
+        .check(OURS);
+  }
+
+  @Test
   void the_engine_is_built_in_layers_without_a_cycle() {
     slices().matching("provender.engine.(*)..").should().beFreeOfCycles().check(OURS);
   }

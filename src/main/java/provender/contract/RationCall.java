@@ -95,15 +95,10 @@ final class RationCall {
     if (gain == 0) {
       return Range.ZERO;
     }
-    GrowthCost usual = GrowthCost.usual(constants);
     double price = published == null ? Double.NaN : published.cost().kjPerGram(grams);
-    if (!Double.isNaN(price)) {
-      return Range.exactly(gain * price);
-    }
-    Range efficiency = constants.range(Constant.GROWTH_EFFICIENCY);
-    double middle = gain * usual.kjPerGram(grams);
-    return Range.around(
-        middle * efficiency.value() / efficiency.high(), middle, middle * efficiency.value() / efficiency.low());
+    return Double.isNaN(price)
+        ? GrowthCost.usualKj(grams, Range.exactly(gain), constants)
+        : Range.exactly(gain * price);
   }
 
   private static Map<String, Object> line(

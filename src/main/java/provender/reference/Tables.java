@@ -65,7 +65,8 @@ final class Tables {
       .wordOrNone("diet_method", "VOL", "OCC")
       .word("wear_need", "none", "low", "medium", "high").text("wear_reason").standing("wear_status")
       .answeringTo("temp_source", "temp_status").number("temp_min_c", "temp_max_c")
-      .answeringTo("body_np_source", "body_np_status").numberOrNone("body_n_pct_dm", "body_p_pct_dm");
+      .answeringTo("body_np_source", "body_np_status").numberOrNone("body_n_pct_dm", "body_p_pct_dm")
+      .answeringTo("growth_source", "growth_status").numberOrNone("growth_linf_cm", "growth_k_per_year");
 
   static final Table FAMILIES = Table.of("families", "families.csv", "family")
       .text("family").note("licence")

@@ -6,7 +6,9 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -16,10 +18,12 @@ import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.jspecify.annotations.Nullable;
 import provender.contract.Calculation;
 import provender.engine.node.MapNode;
 import provender.engine.reference.Reference;
 import provender.reference.ReferenceFiles;
+import provender.report.WhyInWords;
 
 /** Single calculations for anyone, without an account or a stored tank. */
 @Path("/api/v1/calc")
@@ -27,7 +31,8 @@ import provender.reference.ReferenceFiles;
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces(MediaType.APPLICATION_JSON)
 class CalcResource {
-  private final Reference reference = Reference.of(new MapNode(ReferenceFiles.onClasspath().read()));
+  private final Map<String, List<Map<String, Object>>> tables = ReferenceFiles.onClasspath().read();
+  private final Reference reference = Reference.of(new MapNode(tables));
 
   @POST
   @Path("/{name}")
@@ -37,7 +42,8 @@ class CalcResource {
           "Units stand in the field names. Answers carry low and high where a range is honest, and why: steps with formula,"
               + " inputs and source. Lists hold at most 10,000 items. A field that cannot be used is answered with 400 and a"
               + " problem (RFC 9457) whose errors name it and what it takes; a field that is not known is one of them. With sensitivity: true the five"
-              + " calculations of one figure say how much it would change if each number were a tenth larger.")
+              + " calculations of one figure say how much it would change if each number were a tenth larger. With ?say=en the answer"
+              + " has inWords too: why in sentences, one paragraph a step, each source cited in full.")
   @RequestBody(
       content =
           @Content(
@@ -56,7 +62,7 @@ class CalcResource {
               }))
   @APIResponse(responseCode = "200", description = "The answer, with why")
   @APIResponse(responseCode = "400", description = "A problem that names each bad field and what it takes")
-  public Map<String, Object> answer(@PathParam("name") String name, String body) {
+  public Map<String, Object> answer(@PathParam("name") String name, @QueryParam("say") @Nullable String language, String body) {
     if (!Calculation.isKnown(name)) {
       throw Problem.notFound();
     }
@@ -66,6 +72,15 @@ class CalcResource {
     if (answer.get("errors") instanceof List<?> errors) {
       throw Problem.badFields(errors);
     }
-    return answer;
+    return language == null ? answer : withWords(answer, language);
+  }
+
+  private Map<String, Object> withWords(Map<String, Object> answer, String language) {
+    WhyInWords words =
+        WhyInWords.in(language, tables)
+            .orElseThrow(() -> Problem.badFields(List.of(Map.of("field", "say", "takes", "a language there is a text for, such as en"))));
+    Map<String, Object> said = new LinkedHashMap<>(answer);
+    said.put("inWords", words.of(answer));
+    return said;
   }
 }

@@ -2,8 +2,10 @@ package provender.web;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.startsWith;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
@@ -30,6 +32,14 @@ class CalculationsTest {
       answer.then().statusCode(200);
       assertThat(answer.jsonPath().getList("why")).as(name).isNotEmpty();
     });
+  }
+
+  @Test
+  void asked_to_say_it_the_server_explains_in_words_with_the_source_in_full() {
+    given().contentType(ContentType.JSON).queryParam("say", "en").body(CalcExamples.WEIGHT).post("/api/v1/calc/weight")
+        .then().statusCode(200).body("inWords[-1]", startsWith("Mass from length:")).body("inWords[-1]", containsString("Source read: "));
+    given().contentType(ContentType.JSON).queryParam("say", "xx").body(CalcExamples.WEIGHT).post("/api/v1/calc/weight")
+        .then().statusCode(400).body("errors.field", hasItems("say"));
   }
 
   @Test

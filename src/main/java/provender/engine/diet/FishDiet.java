@@ -34,6 +34,7 @@ public final class FishDiet {
   private int lastMeal = -1;
   private int lastTook = NEVER;
   private double appetite = Double.NaN;
+  private double growthKj;
 
   FishDiet(Fish fish, Day first, int days, Foods foods) {
     this.fish = fish;
@@ -50,9 +51,14 @@ public final class FishDiet {
     Arrays.fill(taken, NEVER);
   }
 
-  /** The metabolic mass of the whole line, kept from day to day until it is measured again. */
-  void weighs(double metabolicMass) {
-    appetite = metabolicMass;
+  /** The whole line's metabolic mass and what its growth costs in a day, kept until it is measured again. */
+  void weighs(double metabolicMass, double growthKj) {
+    this.appetite = metabolicMass;
+    this.growthKj = growthKj;
+  }
+
+  double growthKj() {
+    return growthKj;
   }
 
   boolean needsWeighing() {

@@ -15,6 +15,7 @@ import provender.engine.intake.Serving;
 import provender.engine.intake.Sightings;
 import provender.engine.intake.Table;
 import provender.engine.quantity.Day;
+import provender.engine.ration.GrowthCost;
 import provender.engine.ration.Model;
 import provender.engine.ration.Ration;
 import provender.engine.source.Constant;
@@ -84,13 +85,19 @@ public final class Review {
     for (FishDiet diet : diets) {
       Fish fish = diet.fish();
       if (fish.wasHereOn(day(day))) {
-        if (diet.needsWeighing() || fish.wasMeasuredOn(day(day))) {
-          double grams = Weight.of(fish, day(day), constants).grams().value();
-          diet.weighs(model.metabolicMass(grams) * fish.count());
+        if (diet.needsWeighing() || fish.isGrowing() || fish.wasMeasuredOn(day(day))) {
+          weigh(diet, Weight.of(fish, day(day), constants), model, constants);
         }
-        diet.due(day, diet.appetite() * fish.guild().rationFactor() * perMass);
+        diet.due(day, diet.appetite() * fish.guild().rationFactor() * perMass + diet.growthKj());
       }
     }
+  }
+
+  private static void weigh(FishDiet diet, Weight weight, Model model, Constants constants) {
+    double grams = weight.grams().value();
+    int count = diet.fish().count();
+    double growth = GrowthCost.usualKj(grams, weight.gainGrams(), constants).value();
+    diet.weighs(model.metabolicMass(grams) * count, growth * count);
   }
 
   private Table table(int day, Constants constants) {

@@ -28,6 +28,11 @@ public record Fish(
     return isHere && (arrived == null || !day.isBefore(arrived));
   }
 
+  /** Whether its mass is another every day, along its species' curve. */
+  public boolean isGrowing() {
+    return species != null && species.growth() != null;
+  }
+
   /** Whether its size was looked at on a day, so that its mass may be another from then on. */
   public boolean wasMeasuredOn(Day day) {
     for (Measurement measurement : measurements) {

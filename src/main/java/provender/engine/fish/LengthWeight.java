@@ -12,6 +12,11 @@ public record LengthWeight(double a, double b, String lengthType, Range scatter,
     return a * Math.pow(lengthCm, b);
   }
 
+  /** The length that goes with a mass. */
+  public double lengthCm(double grams) {
+    return Math.pow(grams / a, 1 / b);
+  }
+
   /** The exact form a(L ± e)^b: lowest, middle and highest mass when the length is off by {@code errorCm}. */
   public Range grams(double lengthCm, double errorCm) {
     return Range.around(grams(Math.max(0, lengthCm - errorCm)), grams(lengthCm), grams(lengthCm + errorCm));

@@ -1,9 +1,12 @@
 package provender.engine.fish;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A species as the reference tables know it.
  *
  * @param hardFoodGapDays longest time without something hard, 0 when its mouth needs none
+ * @param growth null where nobody has published how it grows
  */
 public record Species(
     String name,
@@ -13,4 +16,5 @@ public record Species(
     double maxLengthCm,
     LengthWeight lengthWeight,
     int hardFoodGapDays,
-    String hardFoodSource) {}
+    String hardFoodSource,
+    @Nullable GrowthCurve growth) {}

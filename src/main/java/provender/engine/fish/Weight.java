@@ -9,8 +9,13 @@ import provender.engine.source.Constants;
 import provender.engine.source.Figure;
 import provender.engine.source.Step;
 
-/** The mass of one fish on a day, in grams, with the error it may have, and how old the knowledge is. */
-public record Weight(Figure grams, int ageDays) {
+/**
+ * The mass of one fish on a day, in grams, with the error it may have, and how old the knowledge is.
+ *
+ * @param grows whether the mass was carried along the species' growth curve since it was measured
+ * @param gainGrams what it gains in a day, nothing where no curve is known
+ */
+public record Weight(Figure grams, int ageDays, boolean grows, Range gainGrams) {
   private static final String FORMULA = "W = a × L^b";
 
   /** The last weighed mass; else from the last length; else from a part of the greatest length, marked as assumed. */
@@ -18,17 +23,48 @@ public record Weight(Figure grams, int ageDays) {
     Measurement weighed = fish.lastWeighed(day);
     if (weighed != null) {
       Step step = Step.of("weighed", "", weighed.grams(), "g", Step.ENTERED);
-      return new Weight(Figure.of(Range.exactly(weighed.grams()), Basis.MEASURED, step), age(weighed, day));
+      return grown(Figure.of(Range.exactly(weighed.grams()), Basis.MEASURED, step), age(weighed, day), fish.species());
     }
     LengthWeight relation = relation(fish.species(), constants);
     Measurement length = fish.lastLength(day);
     return length != null
-        ? new Weight(fromLength(relation, length, constants), age(length, day))
-        : new Weight(assumed(relation, fish.species(), constants), 0);
+        ? grown(fromLength(relation, length, constants), age(length, day), fish.species())
+        : new Weight(assumed(relation, fish.species(), constants), 0, false, Range.ZERO);
   }
 
+  /** Whether it was taken as it stands from a measurement of long ago. */
   public boolean isStale(Constants constants) {
-    return ageDays > constants.value(Constant.STALE_DAYS);
+    return !grows && ageDays > constants.value(Constant.STALE_DAYS);
+  }
+
+  /** Carried from the day it was measured along the species' curve, where there is one; else it stands still. */
+  private static Weight grown(Figure measured, int days, @Nullable Species species) {
+    GrowthCurve curve = species == null ? null : species.growth();
+    if (species == null || curve == null) {
+      return new Weight(measured, days, false, Range.ZERO);
+    }
+    LengthWeight relation = species.lengthWeight();
+    double then = relation.lengthCm(measured.value());
+    double now = curve.lengthAfterCm(relation, then, days);
+    Range gain = curve.gainGrams(relation, now);
+    if (days == 0) {
+      return new Weight(measured, days, true, gain);
+    }
+    double factor = relation.grams(now) / relation.grams(then);
+    Range before = measured.range();
+    Range grams = new Range(before.low(), before.value() * factor, before.high() * factor);
+    Step step =
+        Step.of(
+            "grown",
+            "L = Linf − (Linf − L₀) exp(−K t), W = W₀ (L / L₀)^b",
+            grams.value(),
+            "g",
+            curve.source(),
+            Step.input("longest", curve.longestCm(), "cm"),
+            Step.input("perYear", curve.perYear(), "1/a"),
+            Step.input("days", days, "d"),
+            Step.input("length", now, "cm"));
+    return new Weight(new Figure(grams, Basis.ESTIMATED, measured.whyThen(step)), days, true, gain);
   }
 
   private static Figure fromLength(LengthWeight relation, Measurement length, Constants constants) {

@@ -101,7 +101,7 @@ final class Roster {
     double usual = reference.constants().value(Constant.UNKNOWN_LENGTH_CM);
     double longest = SharedRecords.number(fields, "maxLengthCm", usual);
     String guild = SharedRecords.text(fields, "guild", FALLBACK_GUILD);
-    return new Species(name, name, family, guild, longest, relation, 0, Step.PRACTICE);
+    return new Species(name, name, family, guild, longest, relation, 0, Step.PRACTICE, null);
   }
 
   /** The size in the roster counts as measured on its own date, or on the day it was entered. */

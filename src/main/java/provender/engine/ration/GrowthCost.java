@@ -1,5 +1,6 @@
 package provender.engine.ration;
 
+import provender.engine.quantity.Range;
 import provender.engine.source.Constant;
 import provender.engine.source.Constants;
 
@@ -15,6 +16,19 @@ public record GrowthCost(double fixedKj, double bodyEnergyA, double bodyEnergyB,
         constants.value(Constant.GROWTH_BODY_ENERGY_A),
         constants.value(Constant.GROWTH_BODY_ENERGY_B),
         constants.value(Constant.GROWTH_EFFICIENCY));
+  }
+
+  /** The energy that a gain costs by the usual line, in kJ; fish are known to differ fourfold in what they make of it. */
+  public static Range usualKj(double grams, Range gainGrams, Constants constants) {
+    if (gainGrams.high() <= 0) {
+      return Range.ZERO;
+    }
+    Range efficiency = constants.range(Constant.GROWTH_EFFICIENCY);
+    double price = usual(constants).kjPerGram(grams);
+    return Range.around(
+        gainGrams.low() * price * efficiency.value() / efficiency.high(),
+        gainGrams.value() * price,
+        gainGrams.high() * price * efficiency.value() / efficiency.low());
   }
 
   /** The price of one gram gained by a fish of that mass, in kJ; NaN where nobody published it. */

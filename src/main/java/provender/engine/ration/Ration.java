@@ -14,8 +14,17 @@ public final class Ration {
 
   private Ration() {}
 
-  /** One line of a roster as the ration sees it. */
-  public record Eater(Figure grams, int count, double activity) {
+  /**
+   * One line of a roster as the ration sees it.
+   *
+   * @param growthKj what the whole line's growth costs in a day
+   */
+  public record Eater(Figure grams, int count, double activity, Range growthKj) {
+
+    /** One that is only to hold its weight. */
+    public Eater(Figure grams, int count, double activity) {
+      this(grams, count, activity, Range.ZERO);
+    }
 
     /** Metabolic mass of the whole line times its activity, with the error of its mass. */
     Range burden(Model model) {
@@ -48,7 +57,26 @@ public final class Ration {
             Step.input("temperature", temperatureC, "°C"),
             Step.input("temperatureFactor", warmth, ""),
             Step.input("activity", eater.activity(), ""));
-    return new Figure(due, basis(eater.grams()), eater.grams().whyThen(step));
+    return withGrowth(new Figure(due, basis(eater.grams()), eater.grams().whyThen(step)), eater.growthKj());
+  }
+
+  private static Figure withGrowth(Figure maintenance, Range growthKj) {
+    if (growthKj.high() <= 0) {
+      return maintenance;
+    }
+    Range due = maintenance.range().plus(growthKj);
+    Step step =
+        Step.of(
+            "growthEnergy",
+            "maintenance + gain × energy of a gram gained / part that stays",
+            due.value(),
+            "kJ/d",
+            "lupatsch2003",
+            Step.input("maintenance", maintenance.value(), "kJ/d"),
+            Step.input("growth", growthKj.value(), "kJ/d"),
+            Step.input("growthLow", growthKj.low(), "kJ/d"),
+            Step.input("growthHigh", growthKj.high(), "kJ/d"));
+    return new Figure(due, maintenance.basis(), maintenance.whyThen(step));
   }
 
   /**
@@ -57,8 +85,10 @@ public final class Ration {
    */
   public static Figure ofAll(List<Eater> eaters, double temperatureC, Model model) {
     Range burden = Range.ZERO;
+    Range growth = Range.ZERO;
     double grams = 0;
     for (Eater eater : eaters) {
+      growth = growth.plus(eater.growthKj());
       burden = burden.plusUnrelated(eater.burden(model));
       grams += eater.grams().value() * eater.count();
     }
@@ -88,7 +118,7 @@ public final class Ration {
             Step.input("coefficientHigh", model.coefficientKj().high(), "kJ"),
             Step.input("exponent", model.exponent(), ""),
             Step.input("metabolicMass", burden.value(), "kg^exponent")));
-    return new Figure(due, Basis.ESTIMATED, why);
+    return withGrowth(new Figure(due, Basis.ESTIMATED, why), growth);
   }
 
   /**
@@ -104,7 +134,7 @@ public final class Ration {
     List<Eater> heavier = new ArrayList<>();
     for (Eater eater : eaters) {
       Figure mass = eater.grams();
-      heavier.add(new Eater(new Figure(mass.range().times(A_TENTH_MORE), mass.basis(), mass.why()), eater.count(), eater.activity()));
+      heavier.add(new Eater(new Figure(mass.range().times(A_TENTH_MORE), mass.basis(), mass.why()), eater.count(), eater.activity(), eater.growthKj()));
     }
     List<Step.Input> changes = new ArrayList<>();
     changes.add(Step.input("coefficientHigh", band.high() / band.value() - 1, "1"));

@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import provender.engine.fish.Band;
+import provender.engine.fish.GrowthCurve;
 import provender.engine.fish.Guild;
 import provender.engine.fish.LengthWeight;
 import provender.engine.fish.Species;
@@ -136,9 +138,17 @@ final class Tables {
               row.number("max_length_cm", constants.value(Constant.UNKNOWN_LENGTH_CM)),
               lengthWeight(row, constants),
               hardFoodGapDays(row.text("wear_need", "none")),
-              "practice"));
+              "practice",
+              growth(row)));
     }
     return species;
+  }
+
+  private static @Nullable GrowthCurve growth(Node row) {
+    double longest = row.number("growth_linf_cm", 0);
+    return longest > 0
+        ? new GrowthCurve(longest, row.number("growth_k_per_year", 0), firstOf(row.text("growth_source", "")))
+        : null;
   }
 
   private Map<String, LengthWeight> families(Constants constants) {

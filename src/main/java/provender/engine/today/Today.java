@@ -17,6 +17,7 @@ import provender.engine.journal.Tank;
 import provender.engine.quantity.Day;
 import provender.engine.quantity.Moment;
 import provender.engine.quantity.Range;
+import provender.engine.ration.GrowthCost;
 import provender.engine.ration.Model;
 import provender.engine.ration.Ration;
 import provender.engine.ration.TankFactor;
@@ -96,7 +97,11 @@ public final class Today {
       if (diet.fish().wasHereOn(now.day())) {
         Weight weight = Weight.of(diet.fish(), now.day(), constants);
         Ration.Eater eater =
-            new Ration.Eater(weight.grams(), diet.fish().count(), diet.fish().guild().rationFactor());
+            new Ration.Eater(
+                weight.grams(),
+                diet.fish().count(),
+                diet.fish().guild().rationFactor(),
+                GrowthCost.usualKj(weight.grams().value(), weight.gainGrams(), constants).times(diet.fish().count()));
         Figure its = Ration.of(eater, warmth.reckonedWith(temperature.value()), model);
         fish.add(new FishToday(diet.fish(), weight, weight.isStale(constants), its, diet));
         if (!diet.fish().inIsolation()) {

@@ -62,6 +62,25 @@ class RationTest {
     assertThat(Ration.of(eater(10, 1, 1), 26, USUAL).basis()).isEqualTo(Basis.ESTIMATED);
   }
 
+  /** Lupatsch, Kissil & Sklan 2003 for what a gram gained holds; 0.15 to 0.67 of the energy stays (Lupatsch 2013). */
+  @Test
+  void growth_comes_on_top_of_holding_weight_and_says_so() {
+    Range growth = GrowthCost.usualKj(100, new Range(0, 0.1, 0.1), CONSTANTS);
+    double held = 4.7 * Math.pow(100, 0.138) * 0.1;
+    assertThat(growth.low()).isZero();
+    assertThat(growth.value()).isEqualTo(held / 0.67, offset(1e-9));
+    assertThat(growth.high()).isEqualTo(held / 0.15, offset(1e-9));
+    Ration.Eater still = eater(100, 1, 1);
+    Figure growing = Ration.of(new Ration.Eater(still.grams(), 1, 1, growth), 26, USUAL);
+    Figure held26 = Ration.of(still, 26, USUAL);
+    assertThat(growing.value()).isEqualTo(held26.value() + growth.value(), offset(1e-9));
+    assertThat(growing.range().low()).isEqualTo(held26.range().low(), offset(1e-9));
+    assertThat(growing.why()).extracting(Step::what).containsExactly("weighed", "maintenance", "growthEnergy");
+    assertThat(Ration.ofAll(List.of(new Ration.Eater(still.grams(), 1, 1, growth), still), 26, USUAL).value())
+        .isEqualTo(2 * held26.value() + growth.value(), offset(1e-9));
+    assertThat(GrowthCost.usualKj(100, Range.ZERO, CONSTANTS)).isEqualTo(Range.ZERO);
+  }
+
   @Property
   void a_heavier_or_warmer_or_busier_fish_needs_more(
       @ForAll @DoubleRange(min = 1, max = 5000) double grams, @ForAll @DoubleRange(min = 20, max = 29.5) double celsius,
