@@ -31,9 +31,21 @@ class DropsTest {
   }
 
   @Test
+  void weighing_several_drops_at_once_holds_the_mean_with_fewer_weighings() {
+    Drops single = Drops.weighed(TEN, 1, 0.95);
+    Drops four = new Drops(10, 4, single.mean(), single.deviation(), 0.95);
+    assertThat(four.weighingsFor(0.05)).isLessThan(single.weighingsFor(0.05));
+    double perWeighing = four.variation() / 2;
+    int n = four.weighingsFor(0.02);
+    assertThat(provender.engine.quantity.StudentT.twoSided(0.95, n - 1) * perWeighing / Math.sqrt(n)).isLessThanOrEqualTo(0.02);
+    assertThat(provender.engine.quantity.StudentT.twoSided(0.95, n - 2) * perWeighing / Math.sqrt(n - 1)).isGreaterThan(0.02);
+  }
+
+  @Test
   void weighing_five_drops_at_once_says_as_much_of_one_drop() {
     Drops five = Drops.weighed(new double[] {2.6, 2.4, 2.55, 2.45}, 5, 0.95);
     assertThat(five.mean()).isEqualTo(0.5, offset(1e-12));
+    assertThat(five.deviation()).isEqualTo(Math.sqrt((0.01 + 0.01 + 0.0025 + 0.0025) / 3) / Math.sqrt(5), offset(1e-12));
     assertThat(five.interval().high() - five.mean())
         .isEqualTo(five.t() * five.deviation() / Math.sqrt(20), offset(1e-12));
   }

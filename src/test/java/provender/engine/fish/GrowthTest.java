@@ -53,6 +53,31 @@ class GrowthTest {
     assertThat(weight().ageDays()).isZero();
   }
 
+  /** Keeping practice: 0.6 of the greatest length, give or take a third; 15 cm and W = 0.02 L^3 ± 40 % where the species is unknown. */
+  @Test
+  void a_fish_nobody_measured_is_guessed_from_its_species_and_an_unknown_one_from_nothing() {
+    Weight known = still();
+    assertThat(known.grams().value()).isEqualTo(0.0195 * Math.pow(12, 2.98), offset(1e-9));
+    assertThat(known.grams().range().low()).isEqualTo(known.grams().value() * Math.exp(-Math.hypot(2.98 * Math.log(1.5), Math.log(1 / 0.6))), offset(1e-9));
+    assertThat(known.grams().basis()).isEqualTo(Basis.ASSUMED);
+    Weight unknown = Weight.of(new Fish("it", "it", "x", null, guild(), 1, false, true, 1, null, List.of()), DAY, Log.REFERENCE.constants());
+    assertThat(unknown.grams().value()).isEqualTo(0.02 * Math.pow(15, 3), offset(1e-9));
+    assertThat(unknown.grams().range().high()).isGreaterThan(1.4 * unknown.grams().value());
+    assertThat(unknown.grams().range().low()).isLessThan(0.6 * unknown.grams().value());
+    assertThat(unknown.isStale(Log.REFERENCE.constants())).isFalse();
+  }
+
+  @Test
+  void a_length_with_a_stated_error_is_closer_than_one_read_through_the_glass() {
+    Weight stated = still(Measurement.length(DAY, 15, 0.5));
+    Weight glass = still(Measurement.length(DAY, 15, Double.NaN));
+    assertThat(stated.grams().why().get(1).value()).isEqualTo(0.5);
+    assertThat(stated.grams().why().get(1).source()).isEqualTo(Step.ENTERED);
+    assertThat(glass.grams().why().get(1).value()).isEqualTo(2.1);
+    assertThat(glass.grams().why().get(1).source()).isEqualTo("harvey2001");
+    assertThat(glass.grams().range().high()).isGreaterThan(stated.grams().range().high());
+  }
+
   @Test
   void before_the_first_measurement_the_first_one_stands() {
     Weight early = Weight.of(fish(Measurement.weighed(DAY.plus(5), 150), Measurement.weighed(DAY.plus(9), 170)), DAY, Log.REFERENCE.constants());
@@ -109,8 +134,12 @@ class GrowthTest {
   }
 
   private static Weight still(int days) {
+    return still(Measurement.weighed(DAY.plus(-days), 150));
+  }
+
+  private static Weight still(Measurement... measurements) {
     Fish fish = new Fish("it", "it", "Zebrasoma flavescens", Log.REFERENCE.species("Zebrasoma flavescens"), guild(), 1, false, true, 1, null,
-        List.of(Measurement.weighed(DAY.plus(-days), 150)));
+        List.of(measurements));
     return Weight.of(fish, DAY, Log.REFERENCE.constants());
   }
 
