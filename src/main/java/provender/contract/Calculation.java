@@ -18,7 +18,9 @@ public final class Calculation {
           "meal-shares", MealSharesCall::answer,
           "selectivity", SelectivityCall::answer,
           "diet-balance", DietBalanceCall::answer,
-          "drops", DropsCall::answer);
+          "drops", DropsCall::answer,
+          "portions", PortionsCall::answer,
+          "nutrients", NutrientsCall::answer);
 
   private Calculation() {}
 
@@ -35,7 +37,7 @@ public final class Calculation {
   public static Map<String, Object> answer(String name, Node input, Reference reference) {
     Call call = CALLS.get(name);
     if (call == null) {
-      return refused(List.of(new Fault("name", "weight, growth, food-energy, ration, meal-shares, selectivity, diet-balance or drops")));
+      return refused(List.of(new Fault("name", "weight, growth, food-energy, ration, meal-shares, selectivity, diet-balance, drops, portions or nutrients")));
     }
     Question question = new Question(input);
     boolean sensitivity = Sensitivity.isKnownFor(name) && question.flag("sensitivity");

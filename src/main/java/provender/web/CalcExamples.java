@@ -23,5 +23,13 @@ final class CalcExamples {
   static final String DROPS =
       "{\"weighingsGrams\": [0.52, 0.47, 0.55, 0.49, 0.51], \"dropsPerWeighing\": 1, \"confidence\": 0.95, \"predictDrops\": [4]}";
 
+  static final String PORTIONS =
+      "{\"targetGrams\": 3, \"feeders\": [{\"id\": \"left\", \"gramsPerDrop\": 0.505, \"standardDeviationGrams\": 0.03, \"dropsWeighed\": 10,"
+          + " \"times\": [\"08:00\", \"17:30\"], \"clearGrams\": 2, \"hopperGrams\": 200}]}";
+  static final String NUTRIENTS =
+      "{\"volumeLitres\": 2000, \"feeds\": [{\"gramsPerDay\": 100, \"proteinFraction\": 0.45, \"phosphorusFraction\": 0.012}],"
+          + " \"uneatenFraction\": 0.1, \"retention\": {\"n\": 0, \"p\": 0}, \"exchange\": {\"fraction\": 0.2, \"everyDays\": 14},"
+          + " \"exportMgLPerDay\": {\"nitrate\": 5}, \"start\": {\"nitrateMgL\": 20}, \"wantedPeak\": {\"nitrateMgL\": 50}, \"days\": 28}";
+
   private CalcExamples() {}
 }

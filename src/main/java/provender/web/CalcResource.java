@@ -37,7 +37,7 @@ class CalcResource {
   @POST
   @Path("/{name}")
   @Operation(
-      summary = "One calculation: weight, growth, food-energy, ration, meal-shares, selectivity, diet-balance or drops",
+      summary = "One calculation: weight, growth, food-energy, ration, meal-shares, selectivity, diet-balance, drops, portions or nutrients",
       description =
           "Units stand in the field names. Answers carry low and high where a range is honest, and why: steps with formula,"
               + " inputs and source. Lists hold at most 10,000 items. A field that cannot be used is answered with 400 and a"
@@ -58,7 +58,9 @@ class CalcResource {
                 @ExampleObject(name = "meal-shares", value = CalcExamples.MEAL_SHARES),
                 @ExampleObject(name = "selectivity", value = CalcExamples.SELECTIVITY),
                 @ExampleObject(name = "diet-balance", value = CalcExamples.DIET_BALANCE),
-                @ExampleObject(name = "drops", value = CalcExamples.DROPS)
+                @ExampleObject(name = "drops", value = CalcExamples.DROPS),
+                @ExampleObject(name = "portions", value = CalcExamples.PORTIONS),
+                @ExampleObject(name = "nutrients", value = CalcExamples.NUTRIENTS)
               }))
   @APIResponse(responseCode = "200", description = "The answer, with why")
   @APIResponse(responseCode = "400", description = "A problem that names each bad field and what it takes")

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @QuarkusTest
 class CalculationsTest {
   private static final List<String> CALLS =
-      List.of("weight", "growth", "food-energy", "ration", "meal-shares", "selectivity", "diet-balance", "drops");
+      List.of("weight", "growth", "food-energy", "ration", "meal-shares", "selectivity", "diet-balance", "drops", "portions", "nutrients");
 
   @Test
   void every_example_of_the_description_is_answered_with_its_reasons() {
@@ -71,6 +71,15 @@ class CalculationsTest {
       "ration|{\"temperatureC\":26,\"fish\":[{\"id\":\"a\",\"weightGrams\":1,\"conditionScore\":6}]}|fish[0].conditionScore",
       "ration|{\"temperatureC\":26,\"fish\":[{\"id\":\"a\",\"weightGrams\":1,\"colour\":\"red\"}]}|fish[0].colour",
       "food-energy|{\"waterGrams\":60,\"proteinGrams\":40,\"fatGrams\":10}|waterGrams",
+      "portions|{\"targetGrams\":3,\"feeders\":[{\"id\":\"a\",\"gramsPerDrop\":0,\"times\":[\"08:00\"]}]}|feeders[0].gramsPerDrop",
+      "portions|{\"targetGrams\":-3,\"feeders\":[]}|targetGrams", "portions|{\"targetGrams\":3,\"feeders\":[]}|feeders",
+      "portions|{\"targetGrams\":3,\"feeders\":[{\"id\":\"a\",\"gramsPerDrop\":0.5,\"times\":[\"8 am\"]}]}|feeders[0].times",
+      "portions|{\"targetGrams\":3,\"feeders\":[{\"id\":\"a\",\"gramsPerDrop\":0.5,\"times\":[\"08:00\"],\"minDrops\":3,\"maxDrops\":2}]}|feeders[0].minDrops",
+      "portions|{\"targetGrams\":3,\"feeders\":[{\"id\":\"a\",\"gramsPerDrop\":0.5,\"times\":[\"08:00\"]},{\"id\":\"a\",\"gramsPerDrop\":0.5,\"times\":[\"08:00\"]}]}|feeders[1].id",
+      "nutrients|{\"volumeLitres\":0,\"feeds\":[{\"gramsPerDay\":1,\"proteinFraction\":0.4,\"phosphorusFraction\":0.01}]}|volumeLitres",
+      "nutrients|{\"volumeLitres\":10,\"feeds\":[{\"gramsPerDay\":1,\"proteinFraction\":45,\"phosphorusFraction\":0.01}]}|feeds[0].proteinFraction",
+      "nutrients|{\"volumeLitres\":10,\"feeds\":[{\"gramsPerDay\":1,\"proteinFraction\":0.4,\"phosphorusFraction\":0.01}],\"retention\":{\"n\":2}}|retention.n",
+      "nutrients|{\"volumeLitres\":10,\"feeds\":[{\"gramsPerDay\":1,\"proteinFraction\":0.4,\"phosphorusFraction\":0.01}],\"exchange\":{\"fraction\":20}}|exchange.fraction",
       "diet-balance|{\"guild\":\"turf_grazer\",\"lastDay\":\"soon\",\"intake\":[{\"date\":\"2026-06-28\",\"food\":\"nori_dried\",\"dryMatterGrams\":2}]}|lastDay",
       "diet-balance|{\"guild\":\"turf_grazer\",\"lastDay\":\"2026-06-28\",\"intake\":[{\"date\":\"2026-06-28\",\"components\":{\"algae\":0.7,\"fish\":0.7},\"dryMatterGrams\":2}]}|intake[0].components.other"})
   void a_field_that_cannot_be_used_is_named(String call, String body, String field) {

@@ -51,6 +51,15 @@ public record Drops(int weighings, int dropsPerWeighing, double mean, double dev
     return new Range(k * mean - half, k * mean, k * mean + half);
   }
 
+  /** The most drops, up to {@code most}, of which even a heavy fall stays within so many grams. */
+  public int mostWithin(double grams, int most) {
+    int count = (int) Math.min(most, Math.floor(grams / mean));
+    while (count > 0 && prediction(count).high() > grams) {
+      count--;
+    }
+    return count;
+  }
+
   /** How many weighings hold the mean to within a part of itself: the smallest n with t s / √n ≤ part × m. */
   public int weighingsFor(double part) {
     double perWeighing = variation() / Math.sqrt(dropsPerWeighing);

@@ -34,7 +34,7 @@ public final class StudentT {
   }
 
   /** The part of the distribution above t, t from 0 on. */
-  static double upperTail(double t, double degrees) {
+  public static double upperTail(double t, double degrees) {
     double x = degrees / (degrees + t * t);
     return incompleteBeta(degrees / 2, 0.5, x) / 2;
   }
