@@ -27,6 +27,12 @@ public final class Book {
     book.take(nodes);
   }
 
+  /** What feeding does to the water at such a time. */
+  @JSExport
+  public JSObject water(String now) {
+    return JsTree.of(book.water(now));
+  }
+
   /** How things stand at a local time such as {@code 2026-11-25T08:10:00+01:00}. */
   @JSExport
   public JSObject today(String now) {

@@ -17,11 +17,12 @@ final class FindingShape {
       offers.add(Shapes.object("food", offer.food(), "grams", offer.grams()));
     }
     return Shapes.object(
-        "key", finding.rule().key() + ":" + String.join(",", finding.fish()),
+        "key", finding.rule().key() + ":" + (finding.about() == null ? String.join(",", finding.fish()) : finding.about()),
         "rule", finding.rule().key(),
         "severity", finding.rule().severity(),
         "fish", finding.fish(),
         "component", component == null ? null : component.key(),
+        "about", finding.about(),
         "sinceDay", (double) finding.since().epochDay(),
         "days", (double) finding.days(),
         "sure", finding.rule().sure(),

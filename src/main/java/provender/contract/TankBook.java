@@ -27,6 +27,15 @@ public final class TankBook {
 
   /** How things stand at a local time such as {@code 2026-11-25T08:10:00+01:00}. */
   public Map<String, Object> today(String now) {
-    return TodayShape.of(Today.of(journal, journal.reference(), Moment.parse(now)));
+    return TodayShape.of(read(now));
+  }
+
+  /** What feeding does to the water at such a time. */
+  public Map<String, Object> water(String now) {
+    return WaterShape.of(read(now));
+  }
+
+  private Today read(String now) {
+    return Today.of(journal, journal.reference(), Moment.parse(now));
   }
 }

@@ -34,6 +34,9 @@ final class TodayShape {
         "measures", LarderShape.measures(today.tank()),
         "ownFoods", LarderShape.ownFoods(today.tank(), today.reference()),
         "recipes", LarderShape.recipes(today.tank()),
+        "feeders", FeederShape.all(today),
+        "dryPart", today.dryPart(),
+        "proposal", FeederShape.proposal(today),
         "findings", findings(today.findings()),
         "days", days(today.review(), today));
   }

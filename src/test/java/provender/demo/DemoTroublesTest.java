@@ -33,7 +33,7 @@ class DemoTroublesTest {
     List<Map<String, Object>> findings = findings(tank(0), time);
     assertThat(findings)
         .extracting(finding -> finding.get("rule"))
-        .containsExactlyInAnyOrder("no-sponge", "no-algae", "no-hard-food", "too-little-food", "too-much-food");
+        .containsExactlyInAnyOrder("no-sponge", "no-algae", "no-hard-food", "too-little-food", "too-much-food", "nitrate-rises");
   }
 
   @Test
@@ -42,9 +42,9 @@ class DemoTroublesTest {
       assertThat((List<?>) finding.get("why")).isNotEmpty();
       assertThat((List<?>) finding.get("source")).isNotEmpty();
       assertThat((Double) finding.get("days")).isPositive();
-      boolean display = finding.get("rule").equals("too-little-food");
+      boolean display = List.of("too-little-food", "nitrate-rises").contains(finding.get("rule"));
       assertThat((List<?>) finding.get("fish")).matches(fish -> fish.isEmpty() == display);
-      if (!finding.get("rule").equals("too-much-food")) {
+      if (!List.of("too-much-food", "nitrate-rises").contains(finding.get("rule"))) {
         assertThat((List<?>) finding.get("offer"))
             .isNotEmpty()
             .allSatisfy(offer -> assertThat((Double) ((Map<?, ?>) offer).get("grams")).isPositive());
@@ -72,6 +72,15 @@ class DemoTroublesTest {
   @ValueSource(strings = {"06:30", "12:15", "20:30"})
   void the_healthy_tank_has_no_findings(String time) {
     assertThat(findings(tank(1), time)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"08:45", "20:30"})
+  void every_trouble_of_feeders_and_water_is_found_and_nothing_else(String time) {
+    assertThat(findings(tank(2), time))
+        .extracting(finding -> finding.get("rule") + " " + finding.getOrDefault("about", ""))
+        .containsExactlyInAnyOrder("feeder-jam north", "feeder-drift east", "hopper-low south", "feeder-unweighed west", "ammonia ",
+            "phosphate-rises ", "nitrate-jump ");
   }
 
   private static DemoTank tank(int household) {

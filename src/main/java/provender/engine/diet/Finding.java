@@ -11,6 +11,7 @@ import provender.engine.source.Step;
  * Something that is wrong and can be mended: which rule found it, which fish it concerns (none: the whole display), since
  * when, the facts, and what to offer.
  *
+ * @param about the key of the auto-feeder it concerns, or null
  * @param since the last day on which all was well
  * @param facts numbers for the sentence on screen
  */
@@ -18,17 +19,31 @@ public record Finding(
     DietRule rule,
     List<String> fish,
     @Nullable Component component,
+    @Nullable String about,
     Day since,
     int days,
     List<Offer> offers,
     List<Step.Input> facts,
     List<Step> why) {
 
+  /** One that concerns fish, or the whole display. */
+  Finding(
+      DietRule rule,
+      List<String> fish,
+      @Nullable Component component,
+      Day since,
+      int days,
+      List<Offer> offers,
+      List<Step.Input> facts,
+      List<Step> why) {
+    this(rule, fish, component, null, since, days, offers, facts, why);
+  }
+
   /** A food that mends it, and how many grams of it for one day. */
   public record Offer(String food, double grams) {}
 
   /** Heavier findings first: severity, then how many fish, then how long. */
-  static int byWeight(Finding one, Finding other) {
+  public static int byWeight(Finding one, Finding other) {
     int bySeverity = Integer.compare(severity(one), severity(other));
     if (bySeverity != 0) {
       return bySeverity;

@@ -1,7 +1,7 @@
 package provender.engine.diet;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import provender.engine.food.Food;
@@ -10,7 +10,7 @@ import provender.engine.intake.Helping;
 /** The foods that were given in the days looked back on, each with a place of its own. */
 final class Foods {
   private final List<Food> all = new ArrayList<>();
-  private final Map<Food, Integer> places = new IdentityHashMap<>();
+  private final Map<Food, Integer> places = new HashMap<>();
 
   Foods(List<DatedMeal> meals) {
     for (DatedMeal meal : meals) {

@@ -30,6 +30,11 @@ public record Drops(int weighings, int dropsPerWeighing, double mean, double dev
         grams.length, dropsPerWeighing, mean / dropsPerWeighing, ofWeighings / Math.sqrt(dropsPerWeighing), confidence);
   }
 
+  /** The same drops in another unit, such as the energy they bring. */
+  public Drops times(double factor) {
+    return new Drops(weighings, dropsPerWeighing, mean * factor, deviation * factor, confidence);
+  }
+
   public double variation() {
     return deviation / mean;
   }

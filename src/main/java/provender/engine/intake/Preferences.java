@@ -1,6 +1,6 @@
 package provender.engine.intake;
 
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import provender.engine.fish.Fish;
@@ -14,7 +14,7 @@ public final class Preferences {
   private final List<Fish> fish;
   private final double floor;
   private final Sightings sightings;
-  private final Map<Food, double[]> byFood = new IdentityHashMap<>();
+  private final Map<Food, double[]> byFood = new HashMap<>();
 
   /** @param floor the least liking of any food */
   public Preferences(List<Fish> fish, double floor, Sightings sightings) {

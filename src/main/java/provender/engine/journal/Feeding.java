@@ -13,6 +13,15 @@ import provender.engine.reference.Reference;
 public record Feeding(
     String id, Moment at, String by, boolean fromFeeder, Meal meal, String note, boolean corrected, boolean sent) {
 
+  /** What an auto-feeder is reckoned to have given; nobody wrote it down, so there is nothing to correct or take back. */
+  public static Feeding reckoned(Moment at, Meal meal) {
+    return new Feeding("", at, "", true, meal, "", false, true);
+  }
+
+  public boolean isReckoned() {
+    return id.isEmpty();
+  }
+
   static @Nullable Feeding read(Kept kept, Reference reference) {
     Entry entry = kept.entry();
     Moment at = kept.at();

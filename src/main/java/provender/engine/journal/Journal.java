@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import provender.engine.feeder.AutoFeeder;
 import provender.engine.intake.Helping;
 import provender.engine.intake.Sighting;
 import provender.engine.node.Node;
@@ -20,6 +21,11 @@ public final class Journal {
   private final Timeline feedings = new Timeline();
   private final Timeline observations = new Timeline();
   private final Timeline waterTests = new Timeline();
+  private final Timeline exchanges = new Timeline();
+  private final Timeline dosings = new Timeline();
+  private final Timeline weighings = new Timeline();
+  private final Timeline fills = new Timeline();
+  private final List<Timeline> timelines = List.of(feedings, observations, waterTests, exchanges, dosings, weighings, fills);
   /** The tables with the own foods as last read; null when a record may have changed since. */
   private @Nullable Reference known;
 
@@ -41,15 +47,19 @@ public final class Journal {
       case "feeding" -> feedings.add(kept, isNew);
       case "observation" -> observations.add(kept, isNew);
       case "water-test" -> waterTests.add(kept, isNew);
+      case "exchange" -> exchanges.add(kept, isNew);
+      case "dosing" -> dosings.add(kept, isNew);
+      case "weighing" -> weighings.add(kept, isNew);
+      case "hopper-fill" -> fills.add(kept, isNew);
       case "record" -> {
         records.take(entry, kept);
         known = null;
       }
       case "amendment" -> {
         kept(target).amendedBy(entry);
-        feedings.moved();
-        observations.moved();
-        waterTests.moved();
+        for (Timeline timeline : timelines) {
+          timeline.moved();
+        }
         known = null;
       }
       case "withdrawal" -> {
@@ -123,15 +133,22 @@ public final class Journal {
 
   /** The water tests that stand, oldest first. */
   public List<WaterTest> waterTests() {
-    List<WaterTest> tests = new ArrayList<>();
-    for (Kept kept : waterTests.all()) {
-      Entry entry = kept.entry();
-      Moment at = kept.at();
-      if (entry != null && at != null && !kept.isWithdrawn()) {
-        tests.add(new WaterTest(at, kept.body(entry).number("temperatureC", Double.NaN)));
-      }
-    }
-    return tests;
+    return WaterLog.tests(waterTests);
+  }
+
+  /** The exchanges of water that stand, oldest first. */
+  public List<Exchange> exchanges() {
+    return WaterLog.exchanges(exchanges);
+  }
+
+  /** When something was put in to take nutrients out, such as media or a source of carbon, oldest first. */
+  public List<Moment> dosings() {
+    return WaterLog.moments(dosings);
+  }
+
+  /** The tank's auto-feeders with their history. */
+  public List<AutoFeeder> feeders() {
+    return new Feeders(records, weighings, fills, reference.constants()).all();
   }
 
   private List<Feeding> feedings(Day first, boolean withdrawn) {

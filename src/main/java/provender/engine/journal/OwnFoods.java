@@ -57,8 +57,11 @@ final class OwnFoods {
     double fibre = SharedRecords.number(fields, "fibreGrams", 0);
     double ash = SharedRecords.number(fields, "ashGrams", 0);
     boolean possible = water >= 0 && water < 100 && protein >= 0 && fat >= 0 && fibre >= 0 && ash >= 0;
-    return possible && water + protein + fat + ash <= FULLEST_LABEL
-        ? Composition.byDifference(water, protein, fat, fibre, ash)
-        : null;
+    if (!possible || water + protein + fat + ash > FULLEST_LABEL) {
+      return null;
+    }
+    double phosphorus = SharedRecords.number(fields, "phosphorusMg", Double.NaN);
+    double carbohydrate = Composition.byDifference(water, protein, fat, fibre, ash).carbohydrateGrams();
+    return new Composition(water, protein, fat, carbohydrate, fibre, ash, phosphorus >= 0 ? phosphorus : Double.NaN);
   }
 }

@@ -41,11 +41,20 @@ final class Roster {
         SharedRecords.number(fields, "volumeLitres", Double.NaN),
         SharedRecords.number(fields, "temperatureC", Double.NaN),
         rationFactor(fields),
+        within(fields, "feederPart", 0, 1),
+        within(fields, "wantedNitrateMgL", 0, Double.MAX_VALUE),
+        within(fields, "wantedPhosphateMgL", 0, Double.MAX_VALUE),
         SharedRecords.texts(fields.get("usualFoods")),
         fish(),
         Larder.measures(records),
         Larder.ownFoods(records),
         Larder.recipes(records));
+  }
+
+  /** A number that can be meant, else NaN. */
+  private static double within(Map<String, Field> fields, String name, double least, double most) {
+    double number = SharedRecords.number(fields, name, Double.NaN);
+    return number >= least && number <= most ? number : Double.NaN;
   }
 
   /** What a steward chose, within what any fish could live on; 1 for anything else. */

@@ -5,9 +5,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import provender.engine.node.Node;
+import provender.engine.quantity.Moment;
 
 /** The records that keepers share (tank, fish, measures), each the sum of the standing changes to it, field by field. */
 final class SharedRecords {
@@ -17,7 +17,7 @@ final class SharedRecords {
     String record = entry.body().text("record", "");
     String key = entry.body().text("key", "");
     changes
-        .computeIfAbsent(record, name -> new TreeMap<>())
+        .computeIfAbsent(record, name -> new HashMap<>())
         .computeIfAbsent(key, name -> new LinkedHashMap<>())
         .put(entry.id(), kept);
   }
@@ -30,14 +30,21 @@ final class SharedRecords {
         keys.add(key);
       }
     }
+    keys.sort(String::compareTo);
     return keys;
   }
 
   private List<Entry> standing(String record, String key) {
+    return standing(record, key, null);
+  }
+
+  private List<Entry> standing(String record, String key, @Nullable Moment upTo) {
     List<Entry> standing = new ArrayList<>();
     for (Kept kept : changes.getOrDefault(record, Map.of()).getOrDefault(key, Map.of()).values()) {
       Entry entry = kept.entry();
-      if (entry != null && !kept.isWithdrawn()) {
+      Moment at = kept.at();
+      boolean inTime = upTo == null || (at != null && at.compareTo(upTo) <= 0);
+      if (entry != null && !kept.isWithdrawn() && inTime) {
         standing.add(entry);
       }
     }
@@ -45,12 +52,34 @@ final class SharedRecords {
     return standing;
   }
 
+  /** When a record was changed, oldest first, each moment once. */
+  List<Moment> moments(String record, String key) {
+    List<Moment> moments = new ArrayList<>();
+    for (Kept kept : changes.getOrDefault(record, Map.of()).getOrDefault(key, Map.of()).values()) {
+      Moment at = kept.at();
+      if (kept.entry() != null && !kept.isWithdrawn() && at != null && !moments.contains(at)) {
+        moments.add(at);
+      }
+    }
+    moments.sort(Moment::compareTo);
+    return moments;
+  }
+
+  /** What stood at a moment, as far as is known today. */
+  Map<String, Field> fieldsAt(String record, String key, Moment at) {
+    return fields(standing(record, key, at));
+  }
+
   /** A field's standing value with the entry that gave it: the latest change of that field. */
   record Field(Object value, Entry from) {}
 
   Map<String, Field> fields(String record, String key) {
+    return fields(standing(record, key));
+  }
+
+  private static Map<String, Field> fields(List<Entry> standing) {
     Map<String, Field> fields = new HashMap<>();
-    for (Entry entry : standing(record, key)) {
+    for (Entry entry : standing) {
       Node set = entry.body().node("set");
       if (set != null) {
         for (String name : set.names()) {
@@ -84,6 +113,18 @@ final class SharedRecords {
       }
     }
     return nodes;
+  }
+
+  static List<Double> numbers(@Nullable Field field) {
+    List<Double> numbers = new ArrayList<>();
+    if (field != null && field.value() instanceof List<?> list) {
+      for (Object item : list) {
+        if (item instanceof Double number) {
+          numbers.add(number);
+        }
+      }
+    }
+    return numbers;
   }
 
   static List<String> texts(@Nullable Field field) {

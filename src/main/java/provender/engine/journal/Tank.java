@@ -4,12 +4,18 @@ import java.util.List;
 import provender.engine.fish.Fish;
 import provender.engine.node.Node;
 
-/** A tank as its keepers set it up: volume in litres and temperature in °C are NaN where nobody said; the ration factor is 1. */
+/**
+ * A tank as its keepers set it up: volume in litres and temperature in °C are NaN where nobody said; the ration factor is 1. What a steward
+ * wishes of the water, and how much of the ration is to come from feeders, is NaN too while nobody said.
+ */
 public record Tank(
     String name,
     double volumeLitres,
     double temperatureC,
     double rationFactor,
+    double feederPart,
+    double wantedNitrateMgL,
+    double wantedPhosphateMgL,
     List<String> usualFoods,
     List<Fish> fish,
     List<Measure> measures,

@@ -38,7 +38,11 @@ final class Timeline {
     while (from > 0 && !isBefore(all.get(from - 1).at(), first)) {
       from--;
     }
-    return all.subList(from, all.size());
+    List<Kept> since = new ArrayList<>();
+    for (int i = from; i < all.size(); i++) {
+      since.add(all.get(i));
+    }
+    return since;
   }
 
   private static boolean isBefore(@Nullable Moment at, Day day) {

@@ -36,6 +36,19 @@ public interface Node {
     return found;
   }
 
+  /** The numbers of a list; whatever else stands in it is passed over. */
+  default List<Double> numbers(String name) {
+    List<Double> found = new ArrayList<>();
+    if (at(name) instanceof List<?> list) {
+      for (Object item : list) {
+        if (item instanceof Double number) {
+          found.add(number);
+        }
+      }
+    }
+    return found;
+  }
+
   /** The texts of a list; whatever else stands in it is passed over. */
   default List<String> texts(String name) {
     List<String> found = new ArrayList<>();

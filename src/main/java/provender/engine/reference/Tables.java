@@ -78,7 +78,8 @@ final class Tables {
             row.number("fat_g", 0),
             row.number("carb_g", 0),
             row.number("fibre_g", 0),
-            row.number("ash_g", 0));
+            row.number("ash_g", 0),
+            row.number("phosphorus_mg", Double.NaN));
     return new Food(
         row.text("key", ""),
         row.text("category", ""),

@@ -53,6 +53,7 @@ public enum Constant {
   FEEDER_ALARM_CHANCE("feeder_alarm_chance"),
   FEEDER_JAM_RATIO("feeder_jam_ratio"),
   HOPPER_WARN_DAYS("hopper_warn_days"),
+  FEEDER_PART("feeder_part"),
   PROTEIN_PER_NITROGEN("protein_per_nitrogen"),
   TAN_PER_PROTEIN("tan_per_protein"),
   CARBONATE_MG_PER_DKH("carbonate_mg_per_dkh"),

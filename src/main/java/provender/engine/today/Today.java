@@ -9,6 +9,7 @@ import provender.engine.diet.DietRules;
 import provender.engine.diet.Finding;
 import provender.engine.diet.FishDiet;
 import provender.engine.diet.Review;
+import provender.engine.feeder.AutoFeeder;
 import provender.engine.fish.Weight;
 import provender.engine.intake.Sightings;
 import provender.engine.journal.Feeding;
@@ -39,6 +40,8 @@ public final class Today {
   private final Figure temperature;
   private final List<Feeding> feedings;
   private final List<Feeding> withdrawn;
+  private final List<FeederToday> feeders;
+  private final WaterSide water;
   private final Review review;
   private final List<FishToday> fish = new ArrayList<>();
   private final List<Ration.Eater> table = new ArrayList<>();
@@ -53,7 +56,10 @@ public final class Today {
     this.warmth = new Warmth(tank, journal.waterTests(), constants);
     this.temperature = warmth.on(now.day());
     Day first = now.day().plus(1 - LOOK_BACK_DAYS);
-    this.feedings = upTo(now.day(), journal.feedingsSince(first));
+    List<AutoFeeder> running = journal.feeders();
+    this.feedings =
+        Dispensed.among(upTo(now.day(), journal.feedingsSince(first)), running, first, now, reference);
+    this.feeders = FeederToday.all(running, now, reference);
     this.withdrawn = journal.withdrawnSince(first);
     Model model = Model.usual(constants).times(tank.rationFactor());
     double[] celsius = warmth.over(first, LOOK_BACK_DAYS);
@@ -64,8 +70,12 @@ public final class Today {
     this.due = Ration.ofAll(table, warmth.reckonedWith(temperature.value()), model);
     Case looked =
         new Case(
-            review, reference, tank.usualFoods(), now.day(), journal.firstFeedingDay(), temperature.value());
-    this.findings = DietRules.findings(looked);
+            review, reference, tank.usualFoods(), now.day(), begun(journal), temperature.value());
+    this.findings = new ArrayList<>(DietRules.findings(looked));
+    findings.addAll(new FeederRules(reference, now.day()).findings(feeders));
+    this.water = WaterSide.of(tank, feedings, journal, reference, now);
+    findings.addAll(new WaterRules(reference, now.day()).findings(water));
+    findings.sort(Finding::byWeight);
   }
 
   /** Reads a journal at a moment of the tank's own clock. */
@@ -82,6 +92,11 @@ public final class Today {
       }
     }
     return come;
+  }
+
+  private @Nullable Day begun(Journal journal) {
+    Day written = journal.firstFeedingDay();
+    return written == null && !feedings.isEmpty() ? feedings.get(0).at().day() : written;
   }
 
   private List<DatedMeal> meals() {
@@ -195,6 +210,26 @@ public final class Today {
     return new Figure(left, Basis.ESTIMATED, due.whyThen(step));
   }
 
+  /** The tank's auto-feeders. */
+  public List<FeederToday> feeders() {
+    return feeders;
+  }
+
+  /** Portions that would make up the dry part of the ration; null where no feeder can be reckoned with. */
+  public @Nullable Proposal proposal() {
+    return Proposal.of(feeders, due.value() * dryPart());
+  }
+
+  /** The part of the ration that is to come dry from feeders. */
+  public double dryPart() {
+    return Double.isNaN(tank.feederPart()) ? reference.constants().value(Constant.FEEDER_PART) : tank.feederPart();
+  }
+
+  /** What feeding does to the water. */
+  public WaterSide water() {
+    return water;
+  }
+
   public List<FishToday> fish() {
     return fish;
   }
@@ -203,7 +238,9 @@ public final class Today {
   public List<FeedingToday> feedings(int days) {
     List<FeedingToday> recent = new ArrayList<>();
     for (int i = feedings.size() - 1; i >= 0 && now.day().since(feedings.get(i).at().day()) < days; i--) {
-      recent.add(new FeedingToday(feedings.get(i), review.served().get(i), review));
+      if (!feedings.get(i).isReckoned()) {
+        recent.add(new FeedingToday(feedings.get(i), review.served().get(i), review));
+      }
     }
     return recent;
   }
@@ -217,8 +254,14 @@ public final class Today {
     return recent;
   }
 
+  /** The last one somebody wrote down. */
   public @Nullable Feeding lastFeeding() {
-    return feedings.isEmpty() ? null : feedings.get(feedings.size() - 1);
+    for (int i = feedings.size() - 1; i >= 0; i--) {
+      if (!feedings.get(i).isReckoned()) {
+        return feedings.get(i);
+      }
+    }
+    return null;
   }
 
   public List<Finding> findings() {

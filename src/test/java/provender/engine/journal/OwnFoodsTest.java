@@ -110,8 +110,10 @@ class OwnFoodsTest {
     });
   }
 
+  private double seq;
+
   private void write(String record, String key, Map<String, ?> set) {
-    journal.take(new MapNode(Map.of("id", key + set, "kind", "record", "happenedAt", "2026-06-15T08:10:00+02:00", "seq", 1.0,
+    journal.take(new MapNode(Map.of("id", key + set, "kind", "record", "happenedAt", "2026-06-15T08:10:00+02:00", "seq", ++seq,
         "body", Map.of("record", record, "key", key, "set", set))));
   }
 }
