@@ -4,6 +4,9 @@ import { FeedPage } from "./feeding/feed-page.js";
 import { FeedingList } from "./feeding/feeding-list.js";
 import { FeedingRow } from "./feeding/feeding-row.js";
 import { FeedingTray } from "./feeding/feeding-tray.js";
+import { DropScale } from "./feeder/drop-scale.js";
+import { FeederCard } from "./feeder/feeder-card.js";
+import { FeederPage } from "./feeder/feeder-page.js";
 import { FoodTiles } from "./feeding/food-tiles.js";
 import { MeasureSteps } from "./feeding/measure-steps.js";
 import { FishDetail } from "./fish/fish-detail.js";
@@ -35,10 +38,16 @@ import { TideLine } from "./ui/tide-line.js";
 import { UndoToast } from "./ui/undo-toast.js";
 import { WhyDialog } from "./ui/why-dialog.js";
 import { watchForUpdates } from "./update.js";
+import { LevelChart } from "./water/level-chart.js";
+import { WaterPage } from "./water/water-page.js";
+import { WhatIf } from "./water/what-if.js";
 
 const elements = {
   "day-chart": DayChart,
+  "drop-scale": DropScale,
   "feed-page": FeedPage,
+  "feeder-card": FeederCard,
+  "feeder-page": FeederPage,
   "feeding-list": FeedingList,
   "feeding-row": FeedingRow,
   "feeding-tray": FeedingTray,
@@ -51,6 +60,7 @@ const elements = {
   "food-tiles": FoodTiles,
   "household-tools": HouseholdTools,
   "join-page": JoinPage,
+  "level-chart": LevelChart,
   "measure-steps": MeasureSteps,
   "more-page": MorePage,
   "nav-bar": NavBar,
@@ -66,13 +76,15 @@ const elements = {
   "tide-line": TideLine,
   "today-page": TodayPage,
   "undo-toast": UndoToast,
+  "water-page": WaterPage,
+  "what-if": WhatIf,
   "why-dialog": WhyDialog,
 };
 
 /** @type {Record<string, string>} */
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
-  join: "join-page", "first-start": "first-start",
+  join: "join-page", water: "water-page", feeders: "feeder-page", "first-start": "first-start",
 };
 const openToAll = ["sign-in", "join", "first-start"];
 

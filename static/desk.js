@@ -220,6 +220,11 @@ export class Desk extends EventTarget {
     return this.#bench.calc(name, input);
   }
 
+  /** What feeding does to the open tank's water, reckoned when asked. */
+  water() {
+    return this.#opened().water();
+  }
+
   nowIso() {
     return this.#opened().nowIso();
   }

@@ -60,6 +60,12 @@ export class OpenTank {
     }
   }
 
+  /** The water's side of the tank, as of now. */
+  water() {
+    if (!this.#book) throw new Error("the tank is still being read");
+    return this.#book.water(this.nowIso());
+  }
+
   /** The present moment where the tank stands, such as 2026-11-25T08:10:00+01:00. */
   nowIso() {
     return isoOf(Date.now(), this.zone);

@@ -123,6 +123,7 @@ export type TabNews =
 export interface Book {
   take(entries: Entry[]): void;
   today(now: string): Today;
+  water(now: string): Water;
 }
 
 export interface Bench {
@@ -278,6 +279,8 @@ export interface Finding {
   severity: "high" | "medium" | "low";
   fish: string[];
   component: string | null;
+  /** the key of the auto-feeder it concerns */
+  about?: string;
   sinceDay: number;
   days: number;
   sure: "measured" | "practice" | "weak";
@@ -346,8 +349,65 @@ export interface Today {
   measures: Measure[];
   ownFoods: OwnFood[];
   recipes: Recipe[];
+  feeders: AutoFeeder[];
+  /** how long nobody needs to come */
+  away: { hopperDays?: number; lacks: { component: string; days: number; fish: string[] }[] };
+  /** the part of the ration that is to come dry from feeders */
+  dryPart: number;
+  proposal?: Proposal;
   findings: Finding[];
   days: DayRation[];
+}
+
+export interface AutoFeeder {
+  key: string;
+  name: string;
+  hopperGrams?: number;
+  clearGrams?: number;
+  share: number;
+  running: boolean;
+  times: { minute: number; drops: number }[];
+  mix: { food: string; share: number }[];
+  drops?: { gramsPerDrop: Band; standardDeviationGrams: number; coefficientOfVariation: number; weighings: number; dropsPerWeighing: number };
+  weighedDay?: number;
+  gramsPerDay: Figure;
+  kjPerDay: number;
+  levelGrams?: Band;
+  hopperDays?: Band;
+  found?: { expectedGrams: Band; usedGrams: number; ratio: number; chance: number; verdict: "asExpected" | "jam" | "drift" };
+}
+
+export interface Proposal {
+  targetKj: number;
+  bringsKj: Band;
+  feeders: { feeder: string; times: { minute: number; drops: number }[]; gramsPerDay: Band }[];
+}
+
+export interface Ion {
+  ion: "nitrate" | "phosphate";
+  wantedMgL: number;
+  wished: boolean;
+  inputMgLPerDay?: Figure;
+  export?: Figure;
+  now?: Band;
+  inFourWeeks?: Band;
+  points: { day: number; mgL: number }[];
+  series: (Band & { day: number })[];
+}
+
+export interface Water {
+  day: number;
+  volumeLitres?: number;
+  feed: { gramsPerDay: number; proteinFraction: number; phosphorusFraction: number };
+  dueKj: number;
+  factors: { nitratePerNitrogen: number; phosphatePerPhosphorus: number; dkhPerMgL: number; dkhPerMeq: number };
+  habit: { fraction: number; everyDays: number };
+  ions: Ion[];
+  fewestTests: number;
+  tests: { day: number; minute: number; nitrateMgL?: number; phosphateMgL?: number; ammoniaMgL?: number; alkalinityDkh?: number;
+    temperatureC?: number; salinityPpt?: number }[];
+  exchanges: { day: number; litres: number }[];
+  dosings: { day: number }[];
 }
 
 /* The parts of a database that the store works with */

@@ -1,5 +1,5 @@
 import { html } from "lit";
-import { ToldPage } from "../ui/told-page.js";
+import { FormPage } from "../ui/form-page.js";
 import { fishName, foodName } from "../ui/names.js";
 import { clock, grams, t } from "../text/index.js";
 import { shown, unitOf } from "../text/units.js";
@@ -15,35 +15,22 @@ const forms = {
 };
 
 /** From nothing to the first feeding: the tank, its fish, what is fed and what it is measured with. The address names the form. */
-export class SetupPage extends ToldPage {
-  #busy = false;
-  #moved = () => {
-    this.requestUpdate();
-    scrollTo(0, 0);
-    this.updateComplete.then(() => /** @type {HTMLElement | null} */ (this.querySelector("h2"))?.focus());
-  };
-
-  connectedCallback() {
-    super.connectedCallback();
-    addEventListener("hashchange", this.#moved);
-  }
-
-  disconnectedCallback() {
-    super.disconnectedCallback();
-    removeEventListener("hashchange", this.#moved);
+export class SetupPage extends FormPage {
+  home() {
+    return { to: "#/setup", words: t("setup.back") };
   }
 
   render() {
     const { desk } = this;
     const today = desk?.today;
     if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
-    const [, , place = "", key = ""] = location.hash.split("/").map(decodeURIComponent);
+    const [place = "", key = ""] = this.address();
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("setup.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
       ${!desk.mayRecord ? html`<p>${t("page.guest")}</p>`
         : place === "add-fish" ? this.#adder(desk, today)
-        : place in forms ? this.#form(desk, forms[place](desk, today, key), `${place}/${key}`) : this.#overview(desk, today)}
-      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string[]>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>`;
+        : place in forms ? this.form(desk, forms[place](desk, today, key), `${place}/${key}`) : this.#overview(desk, today)}
+      ${this.toast(desk)}`;
   }
 
   /** @param {Desk} desk @param {Today} today */
@@ -76,46 +63,7 @@ export class SetupPage extends ToldPage {
 
   /** @param {Desk} desk @param {Today} today */
   #adder(desk, today) {
-    return html`${this.#back()}<fish-adder .species=${[...desk.reference.species.values()]} .empty=${today.fish.length === 0}
-      @fish-adder-list=${(/** @type {CustomEvent<Writing[]>} */ { detail }) => this.#write(desk, detail)}></fish-adder>`;
-  }
-
-  /** @param {Desk} desk @param {SetupForm} form @param {string} place */
-  #form(desk, form, place) {
-    return html`${this.#back()}
-      <div class="card stack">
-        <h2 tabindex="-1">${form.heading}</h2>
-        ${form.intro ? html`<p>${form.intro}</p>` : ""}
-        ${form.caution ? html`<p class="caution">${form.caution}</p>` : ""}
-        ${[place].map(() => html`<record-form .fields=${form.fields} .deed=${form.deed ?? ""} .busy=${this.#busy}
-          @record-form-done=${(/** @type {CustomEvent} */ { detail }) => this.#write(desk, form.write(detail))}></record-form>`)}
-        ${form.links?.map(({ to, words }) => html`<p><a class="firm" href=${to}>${words}</a></p>`) ?? ""}
-      </div>`;
-  }
-
-  #back() {
-    return html`<p><a class="quiet" href="#/setup">${t("setup.back")}</a></p>`;
-  }
-
-  /** @param {Desk} desk @param {Writing[]} writings */
-  async #write(desk, writings) {
-    this.#busy = true;
-    this.requestUpdate();
-    await this.tried(async () => {
-      const ids = [];
-      for (const { kind, body } of writings) ids.push((await desk.record(kind, body)).id);
-      location.hash = "#/setup";
-      this.tell(t("setup.saved", { count: ids.length }), ids);
-    });
-    this.#busy = false;
-    this.requestUpdate();
-  }
-
-  /** @param {Desk} desk @param {string[]} ids */
-  #undo(desk, ids) {
-    return this.tried(async () => {
-      for (const id of ids) await desk.withdraw(id, true);
-      this.tell(t("toast.undone"));
-    });
+    return html`${this.back()}<fish-adder .species=${[...desk.reference.species.values()]} .empty=${today.fish.length === 0}
+      @fish-adder-list=${(/** @type {CustomEvent<Writing[]>} */ { detail }) => this.write(desk, detail)}></fish-adder>`;
   }
 }

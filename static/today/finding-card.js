@@ -15,6 +15,7 @@ export class FindingCard extends Element {
     finding: { attribute: false },
     fishNames: { attribute: false },
     foodName: { attribute: false },
+    about: {},
     day: { type: Number },
   };
 
@@ -26,18 +27,20 @@ export class FindingCard extends Element {
     this.fishNames = [];
     this.foodName = (/** @type {string} */ key) => key;
     this.day = 0;
+    /** the name of the auto-feeder it concerns */
+    this.about = "";
   }
 
   render() {
     const { finding } = this;
     if (!finding) return "";
-    const words = wordsOf(finding);
+    const words = { ...wordsOf(finding), about: this.about };
     const title = t(`finding.${finding.rule}.title`, words);
     return html`
       <article class=${finding.severity}>
         <p class="weight">${icon(finding.severity)} ${t(`severity.${finding.severity}`)}</p>
         <h3>${title}</h3>
-        <p class="who">${this.fishNames.length ? t("finding.who", { fish: this.fishNames }) : t("finding.display")}</p>
+        ${finding.about ? "" : html`<p class="who">${this.fishNames.length ? t("finding.who", { fish: this.fishNames }) : has(`finding.${finding.rule}.who`) ? t(`finding.${finding.rule}.who`) : t("finding.display")}</p>`}
         <p>${t(`finding.${finding.rule}.since`, { ...words, day: dayName(finding.sinceDay, this.day) })}</p>
         ${has(`finding.${finding.rule}.reason`) ? html`<p class="reason">${t(`finding.${finding.rule}.reason`, words)}</p>` : ""}
         ${finding.offer.length && has(`finding.${finding.rule}.offer`) ? html`<p>${t(`finding.${finding.rule}.offer`, words)}</p>` : ""}

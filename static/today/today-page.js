@@ -3,7 +3,7 @@ import { repeat } from "lit-html/directives/repeat.js";
 import { Element } from "../ui/element.js";
 import { figure, whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
-import { fishNamed, foodName } from "../ui/names.js";
+import { feederNamed, fishNamed, foodName } from "../ui/names.js";
 import { clock, figure as withUnit, grams, range, t } from "../text/index.js";
 import { shown, unitOf } from "../text/units.js";
 /** @import { Desk, Finding, Matter, Step, Today } from "../types.js" */
@@ -53,9 +53,9 @@ export class TodayPage extends Element {
       ${findings.length ? "" : html`<p class="calm">${icon("today")} ${t("findings.none")}</p>`}
       ${repeat(findings, ({ key }) => key, (finding) => html`
         <finding-card .finding=${finding} .day=${day} .foodName=${names}
-          .fishNames=${finding.fish.map((key) => fishNamed(desk, key))}
+          .fishNames=${finding.fish.map((key) => fishNamed(desk, key))} .about=${feederNamed(desk, finding.about)}
           @finding-card-why=${(/** @type {CustomEvent<Finding>} */ { detail }) =>
-            this.#open(t(`finding.${detail.rule}.title`, { ...detail.facts, count: detail.days }), detail.why)}></finding-card>`)}
+            this.#open(t(`finding.${detail.rule}.title`, { ...detail.facts, count: detail.days, about: feederNamed(desk, detail.about) }), detail.why)}></finding-card>`)}
       <p><small>${t("findings.advice")}</small></p>
     </section>`;
   }

@@ -31,6 +31,11 @@ export function fishNamed(desk, key) {
   return fish ? fishName(fish) : key;
 }
 
+/** @param {Desk} desk @param {string | undefined} key */
+export function feederNamed(desk, key) {
+  return desk.today?.feeders.find((one) => one.key === key)?.name ?? key ?? "";
+}
+
 /** @param {Desk} desk @param {string} keeper */
 export function keeperName(desk, keeper) {
   if (keeper === desk.keeper?.id) return t("keeper.you");

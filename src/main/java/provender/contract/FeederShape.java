@@ -9,6 +9,7 @@ import provender.engine.feeder.Drops;
 import provender.engine.feeder.Reconciled;
 import provender.engine.source.Constant;
 import provender.engine.source.Constants;
+import provender.engine.today.Away;
 import provender.engine.today.FeederToday;
 import provender.engine.today.Proposal;
 import provender.engine.today.Today;
@@ -82,6 +83,16 @@ final class FeederShape {
             "chance", found.chance(),
             "verdict",
                 found.verdict(constants.value(Constant.FEEDER_ALARM_CHANCE), constants.value(Constant.FEEDER_JAM_RATIO)).key());
+  }
+
+  static Map<String, Object> away(Today today) {
+    Away away = today.away();
+    List<Object> lacks = new ArrayList<>();
+    for (Away.Lack lack : away.lacks()) {
+      lacks.add(
+          Shapes.object("component", lack.component().key(), "days", (double) lack.days(), "fish", lack.fish()));
+    }
+    return Shapes.object("hopperDays", away.hopperDays(), "lacks", lacks);
   }
 
   /** Null where no feeder can be reckoned with. */

@@ -35,6 +35,7 @@ final class TodayShape {
         "ownFoods", LarderShape.ownFoods(today.tank(), today.reference()),
         "recipes", LarderShape.recipes(today.tank()),
         "feeders", FeederShape.all(today),
+        "away", FeederShape.away(today),
         "dryPart", today.dryPart(),
         "proposal", FeederShape.proposal(today),
         "findings", findings(today.findings()),

@@ -11,6 +11,7 @@ import provender.engine.quantity.Moment;
 import provender.engine.quantity.Range;
 import provender.engine.source.Basis;
 import provender.engine.source.Constant;
+import provender.engine.source.Constants;
 import provender.engine.source.Figure;
 import provender.engine.source.Step;
 import provender.engine.today.IonRun;
@@ -18,6 +19,7 @@ import provender.engine.today.Today;
 import provender.engine.today.WaterSide;
 import provender.engine.water.ExportFit;
 import provender.engine.water.Exchanges;
+import provender.engine.water.Ions;
 
 /** The water's side of a tank as JSON. */
 final class WaterShape {
@@ -39,6 +41,7 @@ final class WaterShape {
                 "proteinFraction", water.proteinPerDay() / grams,
                 "phosphorusFraction", water.phosphorusPerDay() / grams),
         "dueKj", today.due().value(),
+        "factors", factors(today.reference().constants()),
         "habit", habit(water.habit()),
         "ions",
             List.of(
@@ -48,6 +51,17 @@ final class WaterShape {
         "tests", tests(water.tests()),
         "exchanges", exchanges(water.exchanges()),
         "dosings", dosings(water.dosings()));
+  }
+
+  /** What turns the units of kits into those of the journal. */
+  private static Map<String, Object> factors(Constants constants) {
+    Ions ions = Ions.of(constants);
+    double carbonatePerDkh = constants.value(Constant.CARBONATE_MG_PER_DKH);
+    return Shapes.object(
+        "nitratePerNitrogen", ions.nitratePerNitrogen(),
+        "phosphatePerPhosphorus", ions.phosphatePerPhosphorus(),
+        "dkhPerMgL", 1 / carbonatePerDkh,
+        "dkhPerMeq", ions.carbonateEquivalent() / carbonatePerDkh);
   }
 
   private static Map<String, Object> habit(Exchanges habit) {

@@ -48,6 +48,13 @@ final class Glass implements AutoCloseable {
     return page;
   }
 
+  /** The steward of the tank whose feeders and water need a hand. */
+  Page signedInAsWenna() {
+    Page page = stranger("light", 390, 844);
+    enter(page, "Wenna", "demo-lantern-wenna");
+    return page;
+  }
+
   Page stranger(String theme, int width, int height) {
     BrowserContext context =
         chromium.browser().newContext(new Browser.NewContextOptions()

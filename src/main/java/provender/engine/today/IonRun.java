@@ -64,6 +64,10 @@ public final class IonRun {
     if (volume > 0 && !points.isEmpty()) {
       gather(recent, feedings);
       this.fit = isEnough() ? fit(points.size()) : null;
+      if (chanceOfLast() < constants.value(Constant.TEST_JUMP_CHANCE)) {
+        // A test that does not fit waits for a second one before it moves everything.
+        this.fit = fit(points.size() - 1);
+      }
     }
   }
 

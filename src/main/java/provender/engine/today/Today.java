@@ -220,6 +220,11 @@ public final class Today {
     return Proposal.of(feeders, due.value() * dryPart());
   }
 
+  /** How long nobody needs to come. */
+  public Away away() {
+    return Away.of(feeders, fish, reference, now.day());
+  }
+
   /** The part of the ration that is to come dry from feeders. */
   public double dryPart() {
     return Double.isNaN(tank.feederPart()) ? reference.constants().value(Constant.FEEDER_PART) : tank.feederPart();

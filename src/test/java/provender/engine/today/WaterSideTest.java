@@ -118,6 +118,10 @@ class WaterSideTest {
     assertThat(number(found, "facts", "low")).isLessThan(10);
     assertThat(number(found, "facts", "high")).isBetween(10.0, 15.0);
     assertThat(log.rules(43)).doesNotContain("nitrate-jump");
+    // It waits for a second test before it moves the level, and then it does.
+    assertThat(number(ion(log, 36, "nitrate"), "now", "high")).isLessThan(15);
+    log.entry("water-test", 38, "09:00", Map.of("nitrateMgL", 44.0));
+    assertThat(number(ion(log, 38, "nitrate"), "now", "high")).isGreaterThan(30);
   }
 
   @Test

@@ -1,0 +1,96 @@
+import uPlot from "uplot";
+import { Element } from "./element.js";
+
+/** An element with a chart in its `.plot`: drawn anew when its size, its light or its numbers change. */
+export class Plotted extends Element {
+  /** @type {uPlot | undefined} */
+  #plot;
+  /** @type {ResizeObserver | undefined} */
+  #sizes;
+  /** @type {MutationObserver | undefined} */
+  #theme;
+  #dark = matchMedia("(prefers-color-scheme: dark)");
+  #redraw = () => this.draw();
+
+  connectedCallback() {
+    super.connectedCallback();
+    this.#sizes = new ResizeObserver(([entry]) => this.#fit(entry.contentRect.width, entry.contentRect.height));
+    this.#theme = new MutationObserver(this.#redraw);
+    this.#theme.observe(document.documentElement, { attributeFilter: ["data-theme"] });
+    this.#dark.addEventListener("change", this.#redraw);
+    if (this.hasUpdated) this.#watch();
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    this.#sizes?.disconnect();
+    this.#theme?.disconnect();
+    this.#dark.removeEventListener("change", this.#redraw);
+    this.#plot?.destroy();
+    this.#plot = undefined;
+  }
+
+  firstUpdated() {
+    this.#watch();
+  }
+
+  /** What to draw: columns of numbers, the first of them days; none draws nothing. @returns {(number | null)[][]} */
+  columns() {
+    return [];
+  }
+
+  /** How to draw it. @param {Look} _look @returns {object} uPlot's options, sizes left out */
+  settings(_look) {
+    return {};
+  }
+
+  draw() {
+    const box = /** @type {HTMLElement | null} */ (this.querySelector(".plot"));
+    this.#plot?.destroy();
+    this.#plot = undefined;
+    const columns = this.columns();
+    if (!box?.clientWidth || !columns.length || !columns[0].length) return;
+    const sizes = { width: box.clientWidth, height: box.clientHeight, padding: [8, 8, 0, 0], legend: { show: false }, cursor: { show: false } };
+    this.#plot = new uPlot({ ...sizes, ...this.settings(lookOf(box)) }, columns, box);
+  }
+
+  #watch() {
+    const box = this.querySelector(".plot");
+    if (box) this.#sizes?.observe(box);
+  }
+
+  /** @param {number} width @param {number} height */
+  #fit(width, height) {
+    if (this.#plot) this.#plot.setSize({ width, height });
+    else this.draw();
+  }
+}
+
+/** @typedef {{ color: (role: string) => string, axis: object, bars: (size: number[]) => unknown, hatch: (stroke: string) => unknown }} Look the tokens' colours, as they are now */
+
+/** @param {HTMLElement} box @returns {Look} */
+function lookOf(box) {
+  const look = getComputedStyle(box);
+  const color = (/** @type {string} */ role) => look.getPropertyValue(`--${role}`).trim();
+  return {
+    color,
+    axis: { stroke: color("ink-soft"), font: `${look.fontSize} ${look.fontFamily}`, grid: { show: false }, ticks: { stroke: color("hairline"), size: 5 } },
+    bars: (size) => uPlot.paths.bars?.({ size }),
+    hatch,
+  };
+}
+
+/** @param {string} stroke */
+function hatch(stroke) {
+  const size = 7 * devicePixelRatio;
+  const tile = new OffscreenCanvas(size, size);
+  const pen = /** @type {OffscreenCanvasRenderingContext2D} */ (tile.getContext("2d"));
+  pen.strokeStyle = stroke;
+  pen.lineWidth = devicePixelRatio;
+  for (const shift of [-size, 0, size]) {
+    pen.moveTo(shift, size);
+    pen.lineTo(shift + size, 0);
+  }
+  pen.stroke();
+  return () => pen.createPattern(tile, "repeat");
+}
