@@ -28,6 +28,7 @@ import { DayChart } from "./today/day-chart.js";
 import { FindingCard } from "./today/finding-card.js";
 import { RationPanel } from "./today/ration-panel.js";
 import { TodayPage } from "./today/today-page.js";
+import { ConflictList } from "./ui/conflict-list.js";
 import { MorePage } from "./ui/more-page.js";
 import { NavBar } from "./ui/nav-bar.js";
 import { PageHead } from "./ui/page-head.js";
@@ -43,6 +44,7 @@ import { WaterPage } from "./water/water-page.js";
 import { WhatIf } from "./water/what-if.js";
 
 const elements = {
+  "conflict-list": ConflictList,
   "day-chart": DayChart,
   "drop-scale": DropScale,
   "feed-page": FeedPage,

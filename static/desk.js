@@ -1,4 +1,4 @@
-/** @import { Bench, Entry, Food, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { Bench, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
 import { OpenTank } from "./open-tank.js";
@@ -177,7 +177,8 @@ export class Desk extends EventTarget {
     if (!keeper) throw new Error("nobody has signed in on this phone");
     const entry = await this.#store.record({
       id: newId(), tank: opened.tank.id, device: this.#device, kind, v: 1, happenedAt: happenedAt ?? opened.nowIso(),
-      zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id, body: structuredClone(body),
+      zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id,
+      body: kind === "record" ? withSeen(body, this.today?.guarded ?? []) : structuredClone(body),
     });
     opened.take([entry]);
     // The tap is answered first, the day is reckoned right after.
@@ -316,6 +317,16 @@ export class Desk extends EventTarget {
   #changed() {
     this.dispatchEvent(new Event("changed"));
   }
+}
+
+/**
+ * A change of a field that can harm says which change before it its writer had seen; else it waits for a person.
+ * @param {Record<string, any>} body of a record @param {Guarded[]} guarded what stands now
+ */
+function withSeen(body, guarded) {
+  const saw = Object.fromEntries(guarded.filter(({ record, key, field }) => record === body.record && key === body.key && field in body.set)
+    .map(({ field, place }) => [field, place]));
+  return structuredClone(Object.keys(saw).length ? { ...body, saw: { ...saw, ...body.saw } } : body);
 }
 
 /** Without the server the phone forgets its keeper all the same; the next signing in ends the old session. @param {unknown} fault */

@@ -349,6 +349,9 @@ export interface Today {
   measures: Measure[];
   ownFoods: OwnFood[];
   recipes: Recipe[];
+  /** changes that wait for a person */
+  conflicts: Conflict[];
+  guarded: Guarded[];
   feeders: AutoFeeder[];
   /** how long nobody needs to come */
   away: { hopperDays?: number; lacks: { component: string; days: number; fish: string[] }[] };
@@ -357,6 +360,29 @@ export interface Today {
   proposal?: Proposal;
   findings: Finding[];
   days: DayRation[];
+}
+
+export interface Guarded {
+  record: string;
+  key: string;
+  field: string;
+  place: number;
+}
+
+export interface ConflictSide {
+  entry: string;
+  by: string;
+  value: unknown;
+}
+
+export interface Conflict {
+  record: string;
+  key: string;
+  field: string;
+  standing: ConflictSide;
+  other: ConflictSide;
+  /** the place a decision must have seen */
+  seen: number;
 }
 
 export interface AutoFeeder {
@@ -374,6 +400,7 @@ export interface AutoFeeder {
   kjPerDay: number;
   levelGrams?: Band;
   hopperDays?: Band;
+  levelEffect?: { ratio: number; chance: number };
   found?: { expectedGrams: Band; usedGrams: number; ratio: number; chance: number; verdict: "asExpected" | "jam" | "drift" };
 }
 
@@ -395,10 +422,17 @@ export interface Ion {
   series: (Band & { day: number })[];
 }
 
+export interface Feed {
+  gramsPerDay: number;
+  proteinFraction: number;
+  phosphorusFraction: number;
+}
+
 export interface Water {
   day: number;
   volumeLitres?: number;
-  feed: { gramsPerDay: number; proteinFraction: number; phosphorusFraction: number };
+  hand: Feed;
+  feeders: Feed;
   dueKj: number;
   factors: { nitratePerNitrogen: number; phosphatePerPhosphorus: number; dkhPerMgL: number; dkhPerMeq: number };
   habit: { fraction: number; everyDays: number };

@@ -8,7 +8,7 @@ const precision = 0.05;
 
 /**
  * Weighing drops one after the other: each weight tapped in, and at once what they say of the next.
- * @fires drop-scale-done - {grams, dropsPerWeighing}
+ * @fires drop-scale-done - {grams, dropsPerWeighing, level}
  */
 export class DropScale extends Element {
   static properties = { calc: { attribute: false } };
@@ -16,6 +16,7 @@ export class DropScale extends Element {
   /** @type {number[]} */
   #weights = [];
   #together = 1;
+  #level = "full";
   #fault = "";
 
   constructor() {
@@ -31,6 +32,8 @@ export class DropScale extends Element {
         <div class="field"><label for="drops-together">${t("feeder.weigh.together")}</label>
           <input id="drops-together" name="together" inputmode="numeric" autocomplete="off" value=${this.#together} ?disabled=${this.#weights.length > 0}
             @change=${this.#chooseTogether}></div>
+        <div class="field"><label for="drops-level">${t("feeder.weigh.level")}</label>
+          <select id="drops-level" @change=${this.#chooseLevel}>${["full", "low", ""].map((level) => html`<option value=${level}>${t(`feeder.level.${level || "between"}`)}</option>`)}</select></div>
         <div class="field"><label for="drops-weight">${t("feeder.weigh.weight", { n: this.#weights.length + 1 })} <small>g</small></label>
           <div class="row"><input id="drops-weight" name="weight" inputmode="decimal" autocomplete="off" aria-describedby="drops-fault" aria-invalid=${this.#fault !== ""}>
             <button class="firm">${t("feeder.weigh.add")}</button></div>
@@ -60,6 +63,11 @@ export class DropScale extends Element {
     this.requestUpdate();
   }
 
+  /** @param {Event} event */
+  #chooseLevel(event) {
+    this.#level = /** @type {HTMLSelectElement} */ (event.target).value;
+  }
+
   /** @param {SubmitEvent} event */
   #add(event) {
     event.preventDefault();
@@ -81,6 +89,6 @@ export class DropScale extends Element {
   }
 
   #done() {
-    this.say("drop-scale-done", { grams: this.#weights, dropsPerWeighing: this.#together });
+    this.say("drop-scale-done", { grams: this.#weights, dropsPerWeighing: this.#together, level: this.#level });
   }
 }

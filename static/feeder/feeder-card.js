@@ -33,6 +33,7 @@ export class FeederCard extends Element {
       <p>${feeder.mix.map(({ food }) => this.foodName(food)).join(", ")}</p>
       <p>${feeder.times.map(({ minute, drops }) => t("feeder.at", { time: clock(minute), count: drops })).join(" · ")}</p>
       ${this.#gives(feeder)}
+      ${this.#level(feeder)}
       ${this.#hopper(feeder)}
       ${this.#found(feeder)}
       ${this.mayChange ? html`<p class="row"><a class="firm" href=${to("fill")}>${t("feeder.fill")}</a>
@@ -48,6 +49,12 @@ export class FeederCard extends Element {
         ${whyButton(() => this.say("feeder-card-why"), t("feeder.gives"))}<br>
       <small>${t("feeder.between", { span: range(gramsPerDay.low, gramsPerDay.high, grams) })} ·
         ${t("feeder.drop", { grams: grams(drops.gramsPerDrop.value), spread: percent(drops.coefficientOfVariation), day: dayName(weighedDay ?? this.day, this.day) })}</small></p>`;
+  }
+
+  /** @param {AutoFeeder} feeder */
+  #level({ levelEffect }) {
+    if (!levelEffect) return "";
+    return html`<p><small>${t(levelEffect.chance < 0.05 ? "feeder.level.matters" : "feeder.level.same", { percent: percent(levelEffect.ratio) })}</small></p>`;
   }
 
   /** @param {AutoFeeder} feeder */

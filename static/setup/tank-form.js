@@ -12,6 +12,9 @@ export function tankForm(desk, { tank, ownFoods, ration }) {
       { name: "name", label: t("setup.tank.name"), needed: true, value: tank.name },
       { name: "volumeLitres", label: t("setup.tank.volume"), kind: "number", quantity: "volume", least: 10, most: 10_000_000,
         value: tank.volumeLitres ?? undefined, hint: t("setup.tank.volumeHint") },
+      ...["innerLengthCm", "innerWidthCm", "waterHeightCm"].map((name) => /** @type {import("./record-form.js").Field} */ ({
+        name, label: t(`setup.tank.${name}`), kind: "number", quantity: "length", least: 1, most: 100_000 })),
+      { name: "displaced", label: t("setup.tank.displaced"), kind: "number", least: 0, most: 90, unit: "%" },
       { name: "temperatureC", label: t("setup.tank.temperature"), kind: "number", quantity: "temperature", least: 10, most: 35,
         value: tank.temperatureC ?? undefined, hint: t("setup.tank.temperatureHint") },
       { name: "rationFactor", label: t("setup.tank.factor"), kind: "number", least: 0.25, most: 4, value: ration.factor,
@@ -20,6 +23,7 @@ export function tankForm(desk, { tank, ownFoods, ration }) {
       { name: "usualFoods", label: t("setup.tank.foods"), kind: "many", hint: t("setup.tank.foodsHint"),
         value: tank.usualFoods, options: foods.map(({ key, name }) => ({ value: key, label: name })) },
     ],
-    write: (values) => [change("tank", desk.tank?.id ?? "tank", values)],
+    write: ({ displaced, ...values }) => [change("tank", desk.tank?.id ?? "tank", {
+      ...values, ...(displaced === undefined ? {} : { displacedPart: Number(displaced) / 100 }) })],
   };
 }

@@ -3,10 +3,10 @@ import { repeat } from "lit-html/directives/repeat.js";
 import { Element } from "../ui/element.js";
 import { figure, whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
-import { feederNamed, fishNamed, foodName } from "../ui/names.js";
+import { feederNamed, fishNamed, foodName, keeperName } from "../ui/names.js";
 import { clock, figure as withUnit, grams, range, t } from "../text/index.js";
 import { shown, unitOf } from "../text/units.js";
-/** @import { Desk, Finding, Matter, Step, Today } from "../types.js" */
+/** @import { Conflict, Desk, Finding, Matter, Step, Today } from "../types.js" */
 
 const degrees = (/** @type {number} */ value) => withUnit(shown("temperature", value), unitOf("temperature"));
 
@@ -19,6 +19,10 @@ export class TodayPage extends Element {
     const names = (/** @type {string} */ key) => foodName(desk, key);
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("nav.today")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
+      <conflict-list .conflicts=${today.conflicts} .mayPick=${desk.mayRecord} .nameOf=${(/** @type {Conflict} */ { record, key }) =>
+        (record === "fish" ? fishNamed(desk, key) : feederNamed(desk, key))} .keeperName=${(/** @type {string} */ keeper) => keeperName(desk, keeper)}
+        @conflict-list-pick=${(/** @type {CustomEvent<{ conflict: Conflict, value: unknown }>} */ { detail: { conflict: { record, key, field, seen }, value } }) =>
+          desk.record("record", { record, key, set: { [field]: value }, saw: { [field]: seen } })}></conflict-list>
       <div class="columns">
         <div class="stack">
           <ration-panel .ration=${today.ration} .foodName=${names}

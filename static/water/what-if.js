@@ -1,9 +1,10 @@
 import { html } from "lit";
 import { Element } from "../ui/element.js";
 import { figure, grams, percent, plain, t } from "../text/index.js";
-/** @import { Desk, Ion, Water } from "../types.js" */
+/** @import { Desk, Feed, Ion, Water } from "../types.js" */
 
 const feedings = [0.5, 0.75, 1, 1.25, 1.5];
+const drops = [0, 0.5, 1, 1.5, 2];
 const fractions = [0, 0.05, 0.1, 0.15, 0.2, 0.3];
 const intervals = [7, 14, 28];
 const newcomers = [0, 50, 150, 400];
@@ -15,6 +16,7 @@ export class WhatIf extends Element {
   static properties = { water: { attribute: false }, calc: { attribute: false }, temperatureC: { type: Number } };
 
   #fed = 1;
+  #dropped = 1;
   #more = 0;
   /** @type {number | null} */
   #fraction = null;
@@ -39,6 +41,7 @@ export class WhatIf extends Element {
       <h2>${t("water.whatIf")}</h2>
       <p>${t("water.whatIf.means")}</p>
       ${this.#choice("fed", t("water.whatIf.fed"), feedings, this.#fed, percent, (chosen) => (this.#fed = chosen))}
+      ${water.feeders.gramsPerDay ? this.#choice("dropped", t("water.whatIf.dropped"), drops, this.#dropped, percent, (chosen) => (this.#dropped = chosen)) : ""}
       ${this.#choice("more", t("water.whatIf.fish"), newcomers, this.#more, (mass) => (mass ? grams(mass) : t("water.whatIf.noFish")), (chosen) => (this.#more = chosen))}
       ${this.#choice("fraction", t("water.whatIf.exchange"), fractions, fraction, percent, (chosen) => (this.#fraction = chosen))}
       ${this.#choice("every", t("water.whatIf.every"), intervals, every, (days) => t("water.days", { count: days, n: plain(days) }), (chosen) => (this.#every = chosen))}
@@ -51,10 +54,11 @@ export class WhatIf extends Element {
 
   /** @param {Water} water @param {Ion} ion @param {number} fraction @param {number} every */
   #row(water, ion, fraction, every) {
+    const mouths = this.#moreMouths(water);
     const start = ion.now?.value ?? ion.points.at(-1)?.mgL ?? 0;
     const answer = this.calc("nutrients", {
       volumeLitres: water.volumeLitres,
-      feeds: [{ gramsPerDay: water.feed.gramsPerDay * this.#fed * this.#moreMouths(water), proteinFraction: water.feed.proteinFraction, phosphorusFraction: water.feed.phosphorusFraction }],
+      feeds: [times(water.hand, this.#fed * mouths), times(water.feeders, this.#dropped * mouths)],
       exchange: { fraction, everyDays: every },
       exportMgLPerDay: { [ion.ion]: Math.max(0, ion.export?.value ?? 0) },
       start: { [`${ion.ion}MgL`]: start },
@@ -85,6 +89,9 @@ export class WhatIf extends Element {
       }}>${options.map((option) => html`<option value=${option} ?selected=${option === chosen}>${say(option)}</option>`)}</select></div>`;
   }
 }
+
+/** @param {Feed} feed @param {number} factor @returns {Feed} */
+const times = (feed, factor) => ({ ...feed, gramsPerDay: feed.gramsPerDay * factor });
 
 /** @param {number[]} options @param {number} wanted */
 const nearest = (options, wanted) => options.reduce((best, one) => (Math.abs(one - wanted) < Math.abs(best - wanted) ? one : best));

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import provender.engine.feeder.AutoFeeder;
 import provender.engine.feeder.Drops;
+import provender.engine.feeder.LevelEffect;
 import provender.engine.feeder.Reconciled;
 import provender.engine.source.Constant;
 import provender.engine.source.Constants;
@@ -45,7 +46,12 @@ final class FeederShape {
         "kjPerDay", one.gramsPerDay().value() * one.kjPerGram(),
         "levelGrams", one.level() == null ? null : Shapes.range(one.level()),
         "hopperDays", one.days() == null ? null : Shapes.range(one.days()),
+        "levelEffect", levelEffect(LevelEffect.of(feeder.weighings())),
         "found", found(one.found(), constants));
+  }
+
+  private static @Nullable Object levelEffect(@Nullable LevelEffect effect) {
+    return effect == null ? null : Shapes.object("ratio", effect.ratio(), "chance", effect.chance());
   }
 
   private static List<Object> times(int[] minutes, int[] drops) {

@@ -1,10 +1,8 @@
 package provender.contract;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import provender.engine.feeder.Drops;
 import provender.engine.feeder.Hopper;
 import provender.engine.feeder.Portions;
@@ -35,11 +33,13 @@ final class PortionsCall {
       asked.refuse("feeders", "at most 6 feeders");
     }
     List<Asked> feeders = new ArrayList<>();
-    Set<String> ids = new HashSet<>();
+    List<String> ids = new ArrayList<>();
     for (Question item : items) {
       Asked feeder = feeder(item, confidence, reference.constants());
       feeders.add(feeder);
-      if (!ids.add(feeder.id())) {
+      boolean taken = ids.contains(feeder.id());
+      ids.add(feeder.id());
+      if (taken) {
         item.refuse("id", "an id no other feeder here has");
       }
     }

@@ -1,9 +1,7 @@
 package provender.contract;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import provender.engine.node.Node;
 
@@ -15,7 +13,7 @@ final class Question {
   private final Node node;
   private final String prefix;
   private final List<Fault> faults;
-  private final Set<String> known = new HashSet<>();
+  private final List<String> known = new ArrayList<>();
 
   Question(Node node) {
     this(node, "", new ArrayList<>());

@@ -34,6 +34,8 @@ final class TodayShape {
         "measures", LarderShape.measures(today.tank()),
         "ownFoods", LarderShape.ownFoods(today.tank(), today.reference()),
         "recipes", LarderShape.recipes(today.tank()),
+        "conflicts", ConflictShape.all(today.conflicts()),
+        "guarded", ConflictShape.guarded(today.guarded()),
         "feeders", FeederShape.all(today),
         "away", FeederShape.away(today),
         "dryPart", today.dryPart(),

@@ -31,15 +31,11 @@ final class WaterShape {
 
   static Map<String, Object> of(Today today) {
     WaterSide water = today.water();
-    double grams = Math.max(water.gramsPerDay(), Double.MIN_VALUE);
     return Shapes.object(
         "day", (double) today.now().day().epochDay(),
         "volumeLitres", water.volumeLitres(),
-        "feed",
-            Shapes.object(
-                "gramsPerDay", water.gramsPerDay(),
-                "proteinFraction", water.proteinPerDay() / grams,
-                "phosphorusFraction", water.phosphorusPerDay() / grams),
+        "hand", feed(water.byHand()),
+        "feeders", feed(water.byFeeders()),
         "dueKj", today.due().value(),
         "factors", factors(today.reference().constants()),
         "habit", habit(water.habit()),
@@ -51,6 +47,13 @@ final class WaterShape {
         "tests", tests(water.tests()),
         "exchanges", exchanges(water.exchanges()),
         "dosings", dosings(water.dosings()));
+  }
+
+  /** As the calculation of nutrients takes it. */
+  private static Map<String, Object> feed(WaterSide.Daily daily) {
+    double grams = daily.grams() > 0 ? daily.grams() : 1;
+    return Shapes.object(
+        "gramsPerDay", daily.grams(), "proteinFraction", daily.protein() / grams, "phosphorusFraction", daily.phosphorus() / grams);
   }
 
   /** What turns the units of kits into those of the journal. */
@@ -85,7 +88,10 @@ final class WaterShape {
 
   private static Figure input(IonRun run, WaterSide water, Today today) {
     boolean nitrate = run.name().equals("nitrate");
-    double grams = nitrate ? water.proteinPerDay() : water.phosphorusPerDay();
+    double grams =
+        nitrate
+            ? water.byHand().protein() + water.byFeeders().protein()
+            : water.byHand().phosphorus() + water.byFeeders().phosphorus();
     String source = today.reference().constants().source(nitrate ? Constant.PROTEIN_PER_NITROGEN : Constant.ATOMIC_P);
     Step step =
         nitrate

@@ -42,8 +42,12 @@ public record AutoFeeder(
     }
   }
 
-  /** Drops on the scale. */
-  public record Weighing(Moment at, Drops drops) {}
+  /**
+   * Drops on the scale.
+   *
+   * @param level how full the hopper was, where somebody said so: full or low
+   */
+  public record Weighing(Moment at, Drops drops, String level) {}
 
   /**
    * A look into the hopper.

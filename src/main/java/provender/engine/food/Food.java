@@ -2,7 +2,6 @@ package provender.engine.food;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import provender.engine.source.Constants;
 import provender.engine.source.Figure;
 
@@ -14,7 +13,7 @@ public final class Food {
   private final double edibleFraction;
   private final double[] componentShares;
   private final Component[] brings;
-  private final Set<String> flags;
+  private final List<String> flags;
   private final String source;
   private final Figure energy;
   private final double kjPerGram;
@@ -27,7 +26,7 @@ public final class Food {
       Composition composition,
       double edibleFraction,
       double[] componentShares,
-      Set<String> flags,
+      List<String> flags,
       String source,
       Constants constants) {
     this.key = key;
@@ -36,7 +35,7 @@ public final class Food {
     this.edibleFraction = edibleFraction;
     this.componentShares = componentShares.clone();
     this.brings = bringing(this.componentShares);
-    this.flags = Set.copyOf(flags);
+    this.flags = List.copyOf(flags);
     this.source = source;
     this.energy = FoodEnergy.of(composition, isAlgae(), source, constants);
     this.kjPerGram = energy.value() * edibleFraction;

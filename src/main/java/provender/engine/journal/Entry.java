@@ -35,8 +35,23 @@ final class Entry {
     return rank;
   }
 
+  /** The place the server gave it, 0 while it has none. */
+  double place() {
+    return isSent() ? rank : 0;
+  }
+
   boolean isSent() {
     return rank < AFTER_ALL_SENT;
+  }
+
+  String device() {
+    return written.text("device", "");
+  }
+
+  /** The place of the change to a field that whoever wrote this had seen; 0 for none. */
+  double saw(String field) {
+    Node saw = body().node("saw");
+    return saw == null ? 0 : saw.number(field, 0);
   }
 
   String by() {

@@ -115,7 +115,7 @@ final class Feeders {
         }
         if (sound) {
           int drops = (int) Math.max(1, body.number("dropsPerWeighing", 1));
-          found.add(new AutoFeeder.Weighing(at, Drops.weighed(each, drops, constants.value(Constant.WATER_CONFIDENCE))));
+          found.add(new AutoFeeder.Weighing(at, Drops.weighed(each, drops, constants.value(Constant.WATER_CONFIDENCE)), body.text("level", "")));
         }
       }
     }

@@ -146,6 +146,16 @@ public final class Journal {
     return WaterLog.moments(dosings);
   }
 
+  /** Changes that wait for a person to decide. */
+  public List<Conflict> conflicts() {
+    return records.conflicts();
+  }
+
+  /** What stands in the fields that can harm: whoever changes one says which place they had seen. */
+  public List<Guarded> guarded() {
+    return records.guarded();
+  }
+
   /** The tank's auto-feeders with their history. */
   public List<AutoFeeder> feeders() {
     return new Feeders(records, weighings, fills, reference.constants()).all();

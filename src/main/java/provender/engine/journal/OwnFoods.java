@@ -1,6 +1,5 @@
 package provender.engine.journal;
 
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -45,7 +44,7 @@ final class OwnFoods {
         label,
         1,
         shares,
-        new HashSet<>(SharedRecords.texts(fields.get("flags"))),
+        SharedRecords.texts(fields.get("flags")),
         Step.ENTERED,
         constants);
   }

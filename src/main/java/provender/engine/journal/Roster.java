@@ -19,6 +19,7 @@ import provender.engine.source.Step;
 
 /** Reads the shared records and the observations of size into a tank with its fish. */
 final class Roster {
+  private static final double CUBIC_CM_PER_LITRE = 1000;
   private static final String FALLBACK_GUILD = "omnivore";
   private static final double LEAST_FACTOR = 0.25;
   private static final double MOST_FACTOR = 4;
@@ -38,7 +39,7 @@ final class Roster {
     Map<String, Field> fields = tanks.isEmpty() ? Map.of() : records.fields("tank", tanks.get(0));
     return new Tank(
         SharedRecords.text(fields, "name", ""),
-        SharedRecords.number(fields, "volumeLitres", Double.NaN),
+        volume(fields),
         SharedRecords.number(fields, "temperatureC", Double.NaN),
         rationFactor(fields),
         within(fields, "feederPart", 0, 1),
@@ -49,6 +50,17 @@ final class Roster {
         Larder.measures(records),
         Larder.ownFoods(records),
         Larder.recipes(records));
+  }
+
+  /** As somebody stated it, else from the inner size of the tank less what rock and sand take up. */
+  private static double volume(Map<String, Field> fields) {
+    double filled = 1 - within(fields, "displacedPart", 0, 0.9);
+    double cubicCm =
+        within(fields, "innerLengthCm", 1, 100_000)
+            * within(fields, "innerWidthCm", 1, 100_000)
+            * within(fields, "waterHeightCm", 1, 100_000);
+    double measured = cubicCm / CUBIC_CM_PER_LITRE * (Double.isNaN(filled) ? 1 : filled);
+    return SharedRecords.number(fields, "volumeLitres", measured);
   }
 
   /** A number that can be meant, else NaN. */

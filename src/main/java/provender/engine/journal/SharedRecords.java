@@ -67,30 +67,52 @@ final class SharedRecords {
 
   /** What stood at a moment, as far as is known today. */
   Map<String, Field> fieldsAt(String record, String key, Moment at) {
-    return fields(standing(record, key, at));
+    return new Merge(record, standing(record, key, at)).fields();
   }
 
   /** A field's standing value with the entry that gave it: the latest change of that field. */
-  record Field(Object value, Entry from) {}
-
-  Map<String, Field> fields(String record, String key) {
-    return fields(standing(record, key));
+  record Field(Object value, Entry from) {
+    Conflict.Side side() {
+      return new Conflict.Side(from.id(), from.by(), value);
+    }
   }
 
-  private static Map<String, Field> fields(List<Entry> standing) {
-    Map<String, Field> fields = new HashMap<>();
-    for (Entry entry : standing) {
-      Node set = entry.body().node("set");
-      if (set != null) {
-        for (String name : set.names()) {
-          Object value = set.at(name);
-          if (value != null) {
-            fields.put(name, new Field(value, entry));
+  Map<String, Field> fields(String record, String key) {
+    return new Merge(record, standing(record, key)).fields();
+  }
+
+  /** Changes to fields that can harm, made without having seen what stood: what stands stays until a person decides. */
+  List<Conflict> conflicts() {
+    List<Conflict> conflicts = new ArrayList<>();
+    for (String record : changes.keySet()) {
+      for (String key : keys(record)) {
+        Merge merged = new Merge(record, standing(record, key));
+        for (String field : merged.open()) {
+          Field stands = merged.fields().get(field);
+          Field other = merged.waiting(field);
+          if (stands != null && other != null) {
+            double seen = Math.max(stands.from().place(), other.from().place());
+            conflicts.add(new Conflict(record, key, field, stands.side(), other.side(), seen));
           }
         }
       }
     }
-    return fields;
+    return conflicts;
+  }
+
+  /** The places of what stands in the fields that can harm, by record, key and field, for whoever changes them next. */
+  List<Guarded> guarded() {
+    List<Guarded> guarded = new ArrayList<>();
+    for (String record : changes.keySet()) {
+      for (String key : keys(record)) {
+        for (Map.Entry<String, Field> field : fields(record, key).entrySet()) {
+          if (Merge.isHarmful(record, field.getKey())) {
+            guarded.add(new Guarded(record, key, field.getKey(), field.getValue().from().place()));
+          }
+        }
+      }
+    }
+    return guarded;
   }
 
   static double number(Map<String, Field> fields, String name, double otherwise) {

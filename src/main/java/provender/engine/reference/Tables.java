@@ -2,11 +2,9 @@ package provender.engine.reference;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import provender.engine.fish.Band;
 import provender.engine.fish.GrowthCurve;
@@ -54,7 +52,7 @@ final class Tables {
   }
 
   private static Food food(Node row, Constants constants) {
-    Set<String> flags = new HashSet<>(parts(row.text("flags", "")));
+    List<String> flags = parts(row.text("flags", ""));
     double[] shares = new double[Component.values().length];
     for (String part : parts(row.text("component_shares", ""))) {
       int colon = part.indexOf(':');

@@ -1,6 +1,5 @@
 package provender.engine.source;
 
-import java.util.EnumMap;
 import java.util.Map;
 import provender.engine.quantity.Range;
 
@@ -10,7 +9,8 @@ public final class Constants {
   /** One row of the table. */
   public record Row(Range range, String unit, String source) {}
 
-  private final Map<Constant, Row> rows = new EnumMap<>(Constant.class);
+  /** By the constant's place in the enum. */
+  private final Row[] rows = new Row[Constant.values().length];
 
   public Constants(Map<String, Row> table) {
     for (Constant constant : Constant.values()) {
@@ -18,7 +18,7 @@ public final class Constants {
       if (row == null) {
         throw new IllegalArgumentException("the constants table lacks " + constant.key());
       }
-      rows.put(constant, row);
+      rows[constant.ordinal()] = row;
     }
   }
 
@@ -40,10 +40,6 @@ public final class Constants {
   }
 
   private Row row(Constant constant) {
-    Row row = rows.get(constant);
-    if (row == null) {
-      throw new IllegalStateException("every constant has a row");
-    }
-    return row;
+    return rows[constant.ordinal()];
   }
 }

@@ -12,7 +12,9 @@ import provender.engine.diet.Review;
 import provender.engine.feeder.AutoFeeder;
 import provender.engine.fish.Weight;
 import provender.engine.intake.Sightings;
+import provender.engine.journal.Conflict;
 import provender.engine.journal.Feeding;
+import provender.engine.journal.Guarded;
 import provender.engine.journal.Journal;
 import provender.engine.journal.Tank;
 import provender.engine.quantity.Day;
@@ -40,6 +42,8 @@ public final class Today {
   private final Figure temperature;
   private final List<Feeding> feedings;
   private final List<Feeding> withdrawn;
+  private final List<Conflict> conflicts;
+  private final List<Guarded> guarded;
   private final List<FeederToday> feeders;
   private final WaterSide water;
   private final Review review;
@@ -56,6 +60,8 @@ public final class Today {
     this.warmth = new Warmth(tank, journal.waterTests(), constants);
     this.temperature = warmth.on(now.day());
     Day first = now.day().plus(1 - LOOK_BACK_DAYS);
+    this.conflicts = journal.conflicts();
+    this.guarded = journal.guarded();
     List<AutoFeeder> running = journal.feeders();
     this.feedings =
         Dispensed.among(upTo(now.day(), journal.feedingsSince(first)), running, first, now, reference);
@@ -208,6 +214,16 @@ public final class Today {
             Step.input("due", due.value(), "kJ"),
             Step.input("given", given.value(), "kJ"));
     return new Figure(left, Basis.ESTIMATED, due.whyThen(step));
+  }
+
+  /** Changes that wait for a person to decide. */
+  public List<Conflict> conflicts() {
+    return conflicts;
+  }
+
+  /** What stands in the fields that can harm. */
+  public List<Guarded> guarded() {
+    return guarded;
   }
 
   /** The tank's auto-feeders. */

@@ -28,9 +28,8 @@ public final class WaterSide {
   private final List<WaterTest> tests;
   private final List<Exchange> exchanges;
   private final List<Moment> dosings;
-  private final double gramsPerDay;
-  private final double proteinPerDay;
-  private final double phosphorusPerDay;
+  private final Daily byHand;
+  private final Daily byFeeders;
   private final IonRun nitrate;
   private final IonRun phosphate;
 
@@ -40,23 +39,10 @@ public final class WaterSide {
     this.tests = journal.waterTests();
     this.exchanges = journal.exchanges();
     this.dosings = journal.dosings();
-    double grams = 0;
-    double protein = 0;
-    double phosphorus = 0;
-    int first = Integer.MAX_VALUE;
-    for (Feeding feeding : feedings) {
-      int ago = now.day().since(feeding.at().day());
-      if (ago >= 1 && ago <= MEAN_OVER_DAYS) {
-        grams += grams(feeding);
-        protein += protein(feeding);
-        phosphorus += phosphorus(feeding, constants);
-        first = Math.min(first, feeding.at().day().epochDay());
-      }
-    }
-    double days = first == Integer.MAX_VALUE ? 1 : now.day().epochDay() - first;
-    this.gramsPerDay = grams / days;
-    this.proteinPerDay = protein / days;
-    this.phosphorusPerDay = phosphorus / days;
+    this.byHand = daily(feedings, false, now, constants);
+    this.byFeeders = daily(feedings, true, now, constants);
+    double proteinPerDay = byHand.protein() + byFeeders.protein();
+    double phosphorusPerDay = byHand.phosphorus() + byFeeders.phosphorus();
     Ions ions = Ions.of(constants);
     double perProtein = ions.nitratePerNitrogen() * Load.nitrogen(1, constants) * MG / tank.volumeLitres();
     double perPhosphorus = ions.phosphatePerPhosphorus() * MG / tank.volumeLitres();
@@ -73,6 +59,29 @@ public final class WaterSide {
 
   static WaterSide of(Tank tank, List<Feeding> feedings, Journal journal, Reference reference, Moment now) {
     return new WaterSide(tank, feedings, journal, reference, now);
+  }
+
+  /** Food of a usual day, in grams as offered, with what is in it. */
+  public record Daily(double grams, double protein, double phosphorus) {}
+
+  /** The mean of the last whole weeks, counted from the first feeding of any kind. */
+  private static Daily daily(List<Feeding> feedings, boolean fromFeeder, Moment now, Constants constants) {
+    double grams = 0;
+    double protein = 0;
+    double phosphorus = 0;
+    int days = 1;
+    for (Feeding feeding : feedings) {
+      int ago = now.day().since(feeding.at().day());
+      if (ago >= 1 && ago <= MEAN_OVER_DAYS) {
+        days = Math.max(days, ago);
+        if (feeding.fromFeeder() == fromFeeder) {
+          grams += grams(feeding);
+          protein += protein(feeding);
+          phosphorus += phosphorus(feeding, constants);
+        }
+      }
+    }
+    return new Daily(grams / days, protein / days, phosphorus / days);
   }
 
   private static double grams(Feeding feeding) {
@@ -120,17 +129,12 @@ public final class WaterSide {
     return tank.volumeLitres() > 0;
   }
 
-  /** Food of a day, in grams as offered, over the last whole weeks. */
-  public double gramsPerDay() {
-    return gramsPerDay;
+  public Daily byHand() {
+    return byHand;
   }
 
-  public double proteinPerDay() {
-    return proteinPerDay;
-  }
-
-  public double phosphorusPerDay() {
-    return phosphorusPerDay;
+  public Daily byFeeders() {
+    return byFeeders;
   }
 
   public IonRun nitrate() {

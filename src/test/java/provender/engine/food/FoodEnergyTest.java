@@ -4,7 +4,7 @@ import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
-import java.util.Set;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import provender.engine.Log;
 import provender.engine.source.Constants;
@@ -39,7 +39,7 @@ class FoodEnergyTest {
 
   @Test
   void only_what_can_be_eaten_of_a_gram_counts() {
-    Food shell = new Food("shell", "mollusc", PELLET, 0.25, new double[Component.values().length], Set.of(), "x", CONSTANTS);
+    Food shell = new Food("shell", "mollusc", PELLET, 0.25, new double[Component.values().length], List.of(), "x", CONSTANTS);
     assertThat(shell.kjPerGram()).isEqualTo(shell.energy().value() * 0.25, offset(1e-12));
     assertThat(shell.dryPerGram()).isEqualTo(0.92 * 0.25, offset(1e-12));
     assertThat(shell.brings()).isEmpty();
@@ -77,6 +77,6 @@ class FoodEnergyTest {
   }
 
   private static Food food(String category, Composition composition) {
-    return new Food("it", category, composition, 1, new double[Component.values().length], Set.of(), "label", CONSTANTS);
+    return new Food("it", category, composition, 1, new double[Component.values().length], List.of(), "label", CONSTANTS);
   }
 }

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.offset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import provender.engine.Log;
@@ -21,7 +20,7 @@ class TableTest {
   private static final double PRIOR = 3;
   private static final Food NORI = requireNonNull(Log.REFERENCE.food("nori_dried"));
   private static final Food NOTHING_IN_IT = new Food("water", "prepared", new Composition(100, 0, 0, 0, 0, 0), 1,
-      new double[Component.values().length], Set.of(), "label", Log.REFERENCE.constants());
+      new double[Component.values().length], List.of(), "label", Log.REFERENCE.constants());
 
   private final List<Fish> fish = new ArrayList<>();
   private final List<Sighting> seen = new ArrayList<>();

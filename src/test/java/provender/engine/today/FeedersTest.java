@@ -90,6 +90,20 @@ class FeedersTest {
     assertThat(number(left(log.today(5, "20:00")), "drops", "weighings")).isEqualTo(3);
   }
 
+  /** Welch's test against an independent library. */
+  @Test
+  void drops_from_a_nearly_empty_hopper_are_held_against_those_from_a_full_one() {
+    Log log = running();
+    double[] low = {0.41, 0.45, 0.43, 0.39, 0.44, 0.42};
+    assertThat(left(log.today(2, "20:00"))).doesNotContainKey("levelEffect");
+    log.entry("weighing", 1, "07:10", Map.of("feeder", "left", "grams", TEN, "dropsPerWeighing", 1.0, "level", "full"));
+    log.entry("weighing", 2, "07:10", Map.of("feeder", "left", "grams", java.util.Arrays.stream(low).boxed().toList(), "dropsPerWeighing", 1.0, "level", "low"));
+    Map<String, Object> feeder = left(log.today(2, "20:00"));
+    assertThat(number(feeder, "levelEffect", "ratio")).isEqualTo(java.util.Arrays.stream(low).average().orElseThrow() / MEAN, offset(1e-9));
+    double independent = new org.hipparchus.stat.inference.TTest().tTest(TEN.stream().mapToDouble(Double::doubleValue).toArray(), low);
+    assertThat(number(feeder, "levelEffect", "chance")).isEqualTo(independent, offset(1e-9));
+  }
+
   @Test
   void a_hopper_empties_as_it_gives_with_a_range_and_a_day_it_may_be_empty() {
     Log log = filled(running(), 0, 0, 100);

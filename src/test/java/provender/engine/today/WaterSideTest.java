@@ -9,6 +9,7 @@ import static provender.engine.Told.number;
 import static provender.engine.Told.one;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -54,9 +55,30 @@ class WaterSideTest {
   void all_that_was_fed_counts_eaten_or_not() {
     assertThat(number(ion(tank(Map.of()), 30, "nitrate"), "inputMgLPerDay", "value")).isEqualTo(NITRATE_A_DAY, offset(1e-9));
     assertThat(number(ion(tank(Map.of()), 30, "phosphate"), "inputMgLPerDay", "value")).isEqualTo(PHOSPHATE_A_DAY, offset(1e-9));
-    assertThat(number(water(tank(Map.of()), 30), "feed", "gramsPerDay")).isEqualTo(10, offset(1e-9));
-    assertThat(number(water(tank(Map.of()), 30), "feed", "proteinFraction")).isEqualTo(0.42, offset(1e-9));
-    assertThat(number(water(tank(Map.of()), 3), "feed", "gramsPerDay")).isEqualTo(10, offset(1e-9));
+    assertThat(number(water(tank(Map.of()), 30), "hand", "gramsPerDay")).isEqualTo(10, offset(1e-9));
+    assertThat(number(water(tank(Map.of()), 30), "hand", "proteinFraction")).isEqualTo(0.42, offset(1e-9));
+    assertThat(number(water(tank(Map.of()), 3), "hand", "gramsPerDay")).isEqualTo(10, offset(1e-9));
+  }
+
+  @Test
+  void what_feeders_give_stands_beside_what_hands_give() {
+    Log log = tank(Map.of()).record("feeder", "left", Map.of("times", List.of("12:00"), "drops", List.of(4.0), "running", true,
+        "mix", List.of(Map.of("food", "pellet_small_soft", "share", 1.0))));
+    log.entry("weighing", 0, "07:30", Map.of("feeder", "left", "grams", List.of(0.4, 0.6), "dropsPerWeighing", 1.0));
+    assertThat(number(water(log, 30), "feeders", "gramsPerDay")).isEqualTo(2, offset(1e-9));
+    assertThat(number(water(log, 30), "hand", "gramsPerDay")).isEqualTo(10, offset(1e-9));
+    assertThat(number(ion(log, 30, "nitrate"), "inputMgLPerDay", "value")).isEqualTo(1.2 * NITRATE_A_DAY, offset(1e-9));
+    assertThat(number(water(tank(Map.of()), 30), "feeders", "proteinFraction")).isZero();
+  }
+
+  @Test
+  void a_volume_nobody_stated_follows_from_the_inner_size_less_rock_and_sand() {
+    Log log = new Log().record("tank", "tank", Map.of("innerLengthCm", 200.0, "innerWidthCm", 80.0, "waterHeightCm", 70.0, "displacedPart", 0.1))
+        .fish("tang", "Zebrasoma flavescens", 100);
+    assertThat(number(water(log, 3), "volumeLitres")).isEqualTo(1008, offset(1e-9));
+    log.record("tank", "tank", Map.of("volumeLitres", 990.0));
+    assertThat(number(water(log, 3), "volumeLitres")).isEqualTo(990);
+    assertThat(water(new Log().record("tank", "tank", Map.of("innerLengthCm", 200.0)).fish("tang", "x", 1), 3)).doesNotContainKey("volumeLitres");
   }
 
   @Test
@@ -148,7 +170,7 @@ class WaterSideTest {
         .record("food", "mash", Map.of("waterGrams", 50.0, "proteinGrams", 20.0, "fatGrams", 5.0))
         .record("food", "known", Map.of("waterGrams", 50.0, "proteinGrams", 20.0, "fatGrams", 5.0, "phosphorusMg", 700.0))
         .fedDaily(0, 9, "08:00", helping("mash", 10), helping("known", 10));
-    assertThat(number(water(log, 9), "feed", "phosphorusFraction")).isEqualTo((10 * 0.2 * 0.02 + 10 * 0.007) / 20, offset(1e-9));
+    assertThat(number(water(log, 9), "hand", "phosphorusFraction")).isEqualTo((10 * 0.2 * 0.02 + 10 * 0.007) / 20, offset(1e-9));
   }
 
   @Test
