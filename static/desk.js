@@ -226,6 +226,11 @@ export class Desk extends EventTarget {
     return this.#opened().water();
   }
 
+  /** Who is reckoned to have got how much of one of the last days' feedings. @param {string} feeding its id */
+  shares(feeding) {
+    return this.#opened().shares(feeding);
+  }
+
   nowIso() {
     return this.#opened().nowIso();
   }

@@ -124,6 +124,7 @@ export interface Book {
   take(entries: Entry[]): void;
   today(now: string): Today;
   water(now: string): Water;
+  shares(now: string, feeding: string): Share[];
 }
 
 export interface Bench {
@@ -251,12 +252,17 @@ export interface Feeding {
   items: FeedingItem[];
   grams: number;
   kj: number;
-  shares: { fish: string; grams: number; kj: number }[];
   leftoverGrams: number | null;
   refusedBy: string[];
   note: string | null;
   corrected: boolean;
   sent: boolean;
+}
+
+export interface Share {
+  fish: string;
+  grams: number;
+  kj: number;
 }
 
 export interface Withdrawn {

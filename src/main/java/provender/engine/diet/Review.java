@@ -31,7 +31,9 @@ public final class Review {
   private final FishDiet[] eaters;
   private final List<List<Serving>> served = new ArrayList<>();
   private final double[] givenKj;
-  private final boolean[] onTheTable = new boolean[Component.values().length];
+  /** By component, the last epoch day on which it was on the common table. */
+  private final int[] onTheTable = new int[Component.values().length];
+
   private final Preferences preferences;
 
   private Review(List<Fish> fish, Foods foods, Day today, int days, Preferences preferences) {
@@ -40,9 +42,10 @@ public final class Review {
     this.days = days;
     this.givenKj = new double[days];
     this.preferences = preferences;
+    Arrays.fill(onTheTable, FishDiet.NEVER);
     this.eaters = new FishDiet[fish.size()];
     for (int i = 0; i < eaters.length; i++) {
-      eaters[i] = new FishDiet(fish.get(i), first, days, foods);
+      eaters[i] = new FishDiet(fish.get(i), first, days, foods, onTheTable);
     }
     this.diets = List.of(eaters);
   }
@@ -135,27 +138,24 @@ public final class Review {
     served.add(servings);
   }
 
-  /** To the whole table, which is told at the end of the day; or to one fish, in isolation or not. */
   private void offer(int day, @Nullable String to, Food food) {
-    boolean[] onOffer = to == null ? onTheTable : new boolean[onTheTable.length];
-    for (Component component : food.brings()) {
-      onOffer[component.ordinal()] = true;
+    if (to == null) {
+      for (Component component : food.brings()) {
+        onTheTable[component.ordinal()] = day(day).epochDay();
+      }
+      return;
     }
     for (FishDiet diet : diets) {
       if (diet.fish().key().equals(to) && diet.fish().wasHereOn(day(day))) {
-        diet.wasOffered(day, onOffer);
+        diet.wasHanded(day, food);
       }
     }
   }
 
   private void close(int day, double takenFraction) {
     for (FishDiet diet : diets) {
-      if (!diet.fish().inIsolation() && diet.fish().wasHereOn(day(day))) {
-        diet.wasOffered(day, onTheTable);
-      }
       diet.closeDay(day, takenFraction);
     }
-    Arrays.fill(onTheTable, false);
   }
 
   private boolean isForIsolation(Helping helping) {
