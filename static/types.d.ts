@@ -106,7 +106,7 @@ export interface SyncStatus {
   refused: number;
   oldestUnsent: string | null;
   state: "sent" | "onPhone" | "needsYou";
-  why: "offline" | "signIn" | "refused" | null;
+  why: "offline" | "signIn" | "notAllowed" | "refused" | null;
   lastContact: string | null;
 }
 export type DeskStatus = SyncStatus;
