@@ -23,6 +23,12 @@ import provender.engine.source.Constants;
 
 /** The weeks looked back on: who was due what, who got what, meal by meal and day by day, today last. */
 public final class Review {
+  /** A growing fish is taken to another mass once a week: what it gains in between is far within the error of its mass. */
+  private static final int WEEK = 7;
+
+  /** Single servings are remembered for the feedings a keeper may still ask about. */
+  private static final int KEPT_DAYS = 7;
+
   private final Day first;
   private final int days;
   private final Foods foods;
@@ -88,7 +94,7 @@ public final class Review {
     for (FishDiet diet : diets) {
       Fish fish = diet.fish();
       if (fish.wasHereOn(day(day))) {
-        if (diet.needsWeighing() || fish.isGrowing() || fish.wasMeasuredOn(day(day))) {
+        if (diet.needsWeighing() || fish.isGrowing() && day % WEEK == 0 || fish.wasMeasuredOn(day(day))) {
           weigh(diet, Weight.of(fish, day(day), constants), model, constants);
         }
         diet.due(day, diet.appetite() * fish.guild().rationFactor() * perMass + diet.growthKj());
@@ -125,17 +131,26 @@ public final class Review {
         }
       }
     }
-    List<Serving> servings = table.serve(meal);
-    for (Serving serving : servings) {
-      int food = foods.of(serving.food());
-      double[] grams = serving.gramsEaten();
-      for (int i = 0; i < grams.length; i++) {
-        if (grams[i] > 0) {
-          eaters[i].ate(day, food, serving, i);
-        }
+    List<Serving> kept = new ArrayList<>();
+    table.serve(
+        meal,
+        serving -> {
+          eat(day, serving);
+          if (day >= days - KEPT_DAYS) {
+            kept.add(serving.kept());
+          }
+        });
+    served.add(kept);
+  }
+
+  private void eat(int day, Serving serving) {
+    int food = foods.of(serving.food());
+    double[] grams = serving.gramsEaten();
+    for (int i = 0; i < grams.length; i++) {
+      if (grams[i] > 0) {
+        eaters[i].ate(day, food, serving, i);
       }
     }
-    served.add(servings);
   }
 
   private void offer(int day, @Nullable String to, Food food) {
@@ -183,7 +198,7 @@ public final class Review {
     return diets;
   }
 
-  /** What came of each meal, in the order in which they were given. */
+  /** What came of each meal, in the order in which they were given; forgotten for meals of more than a week ago. */
   public List<List<Serving>> served() {
     return served;
   }

@@ -21,7 +21,12 @@ public final class MealShares {
    * @param capGrams the most each can take, in grams
    */
   public static MealShares split(double grams, double[] weights, double[] capGrams) {
-    double[] taken = new double[weights.length];
+    return split(grams, weights, capGrams, new double[weights.length]);
+  }
+
+  /** @param taken the shares are written into it, whatever it held before */
+  static MealShares split(double grams, double[] weights, double[] capGrams, double[] taken) {
+    Arrays.fill(taken, 0);
     if (fits(grams, weights, capGrams, taken)) {
       return new MealShares(taken, 0);
     }
@@ -53,11 +58,6 @@ public final class MealShares {
       }
     }
     return new MealShares(taken, Math.max(0, left));
-  }
-
-  /** What each takes, in grams; not to be changed. */
-  double[] grams() {
-    return grams;
   }
 
   /** Most meals fill nobody: then everyone's part is taken as it comes. */

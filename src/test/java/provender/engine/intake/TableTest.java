@@ -35,7 +35,7 @@ class TableTest {
     Table table = new Table(eaters, new Preferences(fish, 0.05, new Sightings(seen, PRIOR)));
     List<Serving> servings = new ArrayList<>();
     for (Meal meal : meals) {
-      servings.addAll(table.serve(meal));
+      table.serve(meal, serving -> servings.add(serving.kept()));
     }
     return servings;
   }
