@@ -38,4 +38,10 @@ public final class Book {
   public JSObject today(String now) {
     return JsTree.of(book.today(now));
   }
+
+  /** Every hand on one entry, in the order in which it counts. */
+  @JSExport
+  public JSObject history(String entry) {
+    return JsTree.of(book.history(entry));
+  }
 }

@@ -35,6 +35,11 @@ public final class TankBook {
     return WaterShape.of(read(now));
   }
 
+  /** Every hand on one entry: who, when, and what they set. */
+  public List<Object> history(String entry) {
+    return HistoryShape.of(journal.history(entry));
+  }
+
   private Today read(String now) {
     return Today.of(journal, journal.reference(), Moment.parse(now));
   }

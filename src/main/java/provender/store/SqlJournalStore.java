@@ -7,8 +7,10 @@ import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import provender.sync.Checksum;
 import provender.sync.Envelope;
 import provender.sync.JournalStore;
 import provender.sync.TankKey;
@@ -17,6 +19,12 @@ import provender.sync.TankKey;
 @ApplicationScoped
 class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, EntryRow.Key> {
   private static final String IN_TANK = "key.household = ?1 and key.tank = ?2";
+
+  /** A page is known by the remainder of its places, so that no dialect has to divide whole numbers. */
+  private static final String PAGES =
+      "select min(e.key.seq), max(e.key.seq), count(e), sum(coalesce(e.checksum, 0)) from EntryRow e"
+          + " where e.key.household = :household and e.key.tank = :tank"
+          + " group by e.key.seq - mod(e.key.seq - 1, :size) order by min(e.key.seq)";
 
   private final Tanks tanks;
 
@@ -57,12 +65,30 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     return new Position(row.head, row.epoch);
   }
 
+  @Override
+  @Transactional
+  public List<Sum> sums(TankKey tank, int size) {
+    List<Sum> sums = new ArrayList<>();
+    for (Object[] page :
+        getEntityManager()
+            .createQuery(PAGES, Object[].class)
+            .setParameter("household", tank.household())
+            .setParameter("tank", tank.tank())
+            .setParameter("size", (long) size)
+            .getResultList()) {
+      long from = ((Number) page[0]).longValue();
+      long checksum = ((Number) page[3]).longValue() % Checksum.MODULUS;
+      sums.add(new Sum(from, ((Number) page[1]).longValue(), ((Number) page[2]).longValue(), checksum));
+    }
+    return sums;
+  }
+
   private static TankRow.Key key(TankKey tank) {
     return new TankRow.Key(tank.household(), tank.tank());
   }
 
   private static Stored stored(EntryRow row) {
-    return new Stored(row.key.seq(), row.id, row.written, row.receivedAt);
+    return new Stored(row.key.seq(), row.id, row.written, row.receivedAt, row.checksum == null ? 0 : row.checksum);
   }
 
   /** A journal whose counter row this transaction holds. */
@@ -80,6 +106,13 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     }
 
     @Override
+    public List<Stored> ofKinds(Set<String> kinds) {
+      return find(IN_TANK + " and kind in ?3 order by key.seq", tank.key.household(), tank.key.tank(), kinds).stream()
+          .map(SqlJournalStore::stored)
+          .toList();
+    }
+
+    @Override
     public Stored append(Envelope entry, Instant receivedAt) {
       tank.head++;
       EntryRow row = new EntryRow();
@@ -91,6 +124,9 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
       row.happenedAt = entry.happenedAt();
       row.receivedAt = receivedAt;
       row.written = entry.written().toString();
+      long checksum = Checksum.of(entry.written(), tank.head);
+      row.checksum = checksum;
+      tank.checksum = Checksum.sum(tank.checksum, checksum);
       persist(row);
       return stored(row);
     }

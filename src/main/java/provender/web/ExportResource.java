@@ -1,5 +1,6 @@
 package provender.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.GET;
@@ -8,6 +9,11 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import provender.people.Seat;
 import provender.sync.JournalStore;
@@ -17,10 +23,13 @@ import provender.sync.Pull;
 import provender.sync.TankKey;
 
 /** A journal whole, to take away: what a keeper wrote belongs to them. */
-@Path("/api/v1/tanks/{tank}/export.jsonl")
+@Path("/api/v1/tanks/{tank}")
 @Singleton
 class ExportResource {
   private static final String JSON_LINES = "application/jsonl";
+  private static final String CSV = "text/csv";
+  private static final List<String> FIRST_COLUMNS =
+      List.of("seq", "happenedAt", "zone", "kind", "by", "id", "v", "device", "deviceSeq", "recordedAt", "receivedAt", "tank");
 
   private final JournalStore journals;
   private final Signed signed;
@@ -31,24 +40,54 @@ class ExportResource {
   }
 
   @GET
+  @Path("/export.jsonl")
   @Produces(JSON_LINES)
-  @Operation(summary = "The whole journal as JSON Lines, one entry a line, in its order; pushing the lines again changes nothing")
-  public Response export(@PathParam("tank") String tank) {
+  @Operation(summary = "The whole journal as JSON Lines, one entry a line, in its order; importing the lines again changes nothing")
+  public Response lines(@PathParam("tank") String tank) {
+    StringBuilder lines = new StringBuilder();
+    each(tank, entry -> lines.append(entry).append('\n'));
+    return file(lines.toString(), "journal.jsonl");
+  }
+
+  @GET
+  @Path("/export.csv")
+  @Produces(CSV)
+  @Operation(
+      summary = "The whole journal as CSV (RFC 4180, UTF-8), one entry a row, for a spreadsheet",
+      description =
+          "A column for each field by its path, such as body.items.0.grams. Texts that begin with = + - @, a tab or a carriage return get"
+              + " an apostrophe in front, so that no spreadsheet takes them for a formula; numbers are untouched. To bring a journal back"
+              + " use the JSON Lines.")
+  public Response table(@PathParam("tank") String tank) {
+    Set<String> bodies = new TreeSet<>();
+    each(tank, entry -> bodies.addAll(CsvTable.cells(entry).keySet()));
+    Set<String> columns = new LinkedHashSet<>(FIRST_COLUMNS);
+    columns.addAll(bodies);
+    CsvTable table = new CsvTable(columns);
+    each(tank, entry -> table.row(CsvTable.cells(entry)));
+    return file(table.text(), "journal.csv");
+  }
+
+  private void each(String tank, Consumer<JsonNode> reader) {
     Seat seat = signed.seat(tank);
     TankKey key = new TankKey(seat.household(), seat.tank());
-    StringBuilder lines = new StringBuilder();
     long after = 0;
-    Page page = new Pull(journals).after(key, after, Pull.MOST_ENTRIES);
-    while (!page.entries().isEmpty()) {
+    for (Page page = page(key, after); !page.entries().isEmpty(); page = page(key, after)) {
       for (Stored stored : page.entries()) {
         ObjectNode entry = (ObjectNode) Json.object(stored.written());
-        lines.append(entry.put("seq", stored.seq()).put("receivedAt", stored.receivedAt().toString())).append('\n');
+        reader.accept(entry.put("seq", stored.seq()).put("receivedAt", stored.receivedAt().toString()));
         after = stored.seq();
       }
-      page = new Pull(journals).after(key, after, Pull.MOST_ENTRIES);
     }
-    return Response.ok(lines.toString().getBytes(StandardCharsets.UTF_8))
-        .header("Content-Disposition", "attachment; filename=\"journal.jsonl\"")
+  }
+
+  private Page page(TankKey tank, long after) {
+    return new Pull(journals).after(tank, after, Pull.MOST_ENTRIES);
+  }
+
+  private static Response file(String text, String name) {
+    return Response.ok(text.getBytes(StandardCharsets.UTF_8))
+        .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
         .build();
   }
 }

@@ -1,6 +1,7 @@
 package provender.engine.journal;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import provender.engine.node.MapNode;
 import provender.engine.node.Node;
 
@@ -60,6 +61,10 @@ final class Entry {
 
   String happenedAt() {
     return written.text("happenedAt", "");
+  }
+
+  Version version(Version.Deed deed, @Nullable Node set) {
+    return new Version(id, deed, by(), happenedAt(), written.text("recordedAt", ""), place(), set);
   }
 
   Node body() {

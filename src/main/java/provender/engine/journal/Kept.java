@@ -58,9 +58,33 @@ final class Kept {
     return !amendments.isEmpty();
   }
 
+  /** Every hand on this entry, in the order in which they count. */
+  List<Version> history() {
+    List<Entry> hands = new ArrayList<>(amendments.values());
+    hands.addAll(withdrawals.values());
+    hands.sort(Kept::byRank);
+    List<Version> history = new ArrayList<>();
+    Entry first = entry;
+    if (first != null) {
+      history.add(first.version(Version.Deed.WRITTEN, first.body()));
+    }
+    for (Entry hand : hands) {
+      if (amendments.containsKey(hand.id())) {
+        history.add(hand.version(Version.Deed.AMENDED, hand.body().node("set")));
+      } else {
+        history.add(hand.version(takesBack(hand) ? Version.Deed.WITHDRAWN : Version.Deed.RESTORED, null));
+      }
+    }
+    return history;
+  }
+
+  private static boolean takesBack(Entry withdrawal) {
+    return !Boolean.FALSE.equals(withdrawal.body().at("withdrawn"));
+  }
+
   boolean isWithdrawn() {
     Entry last = last(withdrawals);
-    return last != null && !Boolean.FALSE.equals(last.body().at("withdrawn"));
+    return last != null && takesBack(last);
   }
 
   /** When it happened, after corrections; null when no time can be read from it. */
