@@ -133,15 +133,13 @@ export interface Book {
   history(entry: string): Version[];
 }
 
-/** One hand on an entry; seq 0 while it has not been sent. */
+/** One hand on an entry; what it set stands in the entry of that id. seq 0 while it has not been sent. */
 export interface Version {
   entry: string;
   deed: "written" | "amended" | "withdrawn" | "restored";
   by: string;
   happenedAt: string;
-  recordedAt: string;
   seq: number;
-  set: Record<string, any>;
 }
 
 export interface Bench {

@@ -20,11 +20,10 @@ import provender.sync.TankKey;
 class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, EntryRow.Key> {
   private static final String IN_TANK = "key.household = ?1 and key.tank = ?2";
 
-  /** A page is known by the remainder of its places, so that no dialect has to divide whole numbers. */
-  private static final String PAGES =
-      "select min(e.key.seq), max(e.key.seq), count(e), sum(coalesce(e.checksum, 0)) from EntryRow e"
-          + " where e.key.household = :household and e.key.tank = :tank"
-          + " group by e.key.seq - mod(e.key.seq - 1, :size) order by min(e.key.seq)";
+  private static final String SUMS =
+      "select e.key.seq, e.checksum from EntryRow e where e.key.household = :household and e.key.tank = :tank"
+          + " and e.key.seq > :after order by e.key.seq";
+  private static final int ROWS_AT_ONCE = 50_000;
 
   private final Tanks tanks;
 
@@ -69,18 +68,36 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
   @Transactional
   public List<Sum> sums(TankKey tank, int size) {
     List<Sum> sums = new ArrayList<>();
-    for (Object[] page :
-        getEntityManager()
-            .createQuery(PAGES, Object[].class)
-            .setParameter("household", tank.household())
-            .setParameter("tank", tank.tank())
-            .setParameter("size", (long) size)
-            .getResultList()) {
-      long from = ((Number) page[0]).longValue();
-      long checksum = ((Number) page[3]).longValue() % Checksum.MODULUS;
-      sums.add(new Sum(from, ((Number) page[1]).longValue(), ((Number) page[2]).longValue(), checksum));
+    long after = 0;
+    List<Object[]> rows = checksums(tank, after);
+    while (!rows.isEmpty()) {
+      for (Object[] row : rows) {
+        after = (Long) row[0];
+        add(sums, after, row[1] instanceof Long checksum ? checksum : 0, size);
+      }
+      rows = checksums(tank, after);
     }
     return sums;
+  }
+
+  private static void add(List<Sum> sums, long seq, long checksum, int size) {
+    long page = (seq - 1) / size;
+    Sum last = sums.isEmpty() ? null : sums.get(sums.size() - 1);
+    if (last == null || (last.from() - 1) / size != page) {
+      sums.add(new Sum(seq, seq, 1, checksum));
+    } else {
+      sums.set(sums.size() - 1, new Sum(last.from(), seq, last.count() + 1, Checksum.sum(last.checksum(), checksum)));
+    }
+  }
+
+  private List<Object[]> checksums(TankKey tank, long after) {
+    return getEntityManager()
+        .createQuery(SUMS, Object[].class)
+        .setParameter("household", tank.household())
+        .setParameter("tank", tank.tank())
+        .setParameter("after", after)
+        .setMaxResults(ROWS_AT_ONCE)
+        .getResultList();
   }
 
   private static TankRow.Key key(TankKey tank) {

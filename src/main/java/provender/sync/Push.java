@@ -82,9 +82,15 @@ public final class Push {
       return true;
     }
     try {
-      return JSON.readTree(known.written()).equals(JSON.readTree(written.toString()));
+      return JSON.readTree(known.written()).equals(Push::byValue, JSON.readTree(written.toString()));
     } catch (JsonProcessingException damaged) {
       throw new IllegalStateException("entry " + known.id() + " can no longer be read", damaged);
     }
+  }
+
+  /** Numbers count by their value: 3.0 that came back as 3 is no other. */
+  private static int byValue(JsonNode one, JsonNode other) {
+    boolean same = one.isNumber() && other.isNumber() ? one.decimalValue().compareTo(other.decimalValue()) == 0 : one.equals(other);
+    return same ? 0 : 1;
   }
 }

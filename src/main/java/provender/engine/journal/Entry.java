@@ -1,7 +1,6 @@
 package provender.engine.journal;
 
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import provender.engine.node.MapNode;
 import provender.engine.node.Node;
 
@@ -63,8 +62,8 @@ final class Entry {
     return written.text("happenedAt", "");
   }
 
-  Version version(Version.Deed deed, @Nullable Node set) {
-    return new Version(id, deed, by(), happenedAt(), written.text("recordedAt", ""), place(), set);
+  Version version(String deed) {
+    return new Version(id, deed, by(), happenedAt(), place());
   }
 
   Node body() {

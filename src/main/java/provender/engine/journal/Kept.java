@@ -66,14 +66,11 @@ final class Kept {
     List<Version> history = new ArrayList<>();
     Entry first = entry;
     if (first != null) {
-      history.add(first.version(Version.Deed.WRITTEN, first.body()));
+      history.add(first.version("written"));
     }
     for (Entry hand : hands) {
-      if (amendments.containsKey(hand.id())) {
-        history.add(hand.version(Version.Deed.AMENDED, hand.body().node("set")));
-      } else {
-        history.add(hand.version(takesBack(hand) ? Version.Deed.WITHDRAWN : Version.Deed.RESTORED, null));
-      }
+      boolean amends = amendments.containsKey(hand.id());
+      history.add(hand.version(amends ? "amended" : takesBack(hand) ? "withdrawn" : "restored"));
     }
     return history;
   }
