@@ -3,7 +3,6 @@ package provender.web;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.MultiMap;
 import io.vertx.core.http.HttpMethod;
-import io.vertx.core.http.HttpVersion;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -62,8 +61,7 @@ class Headers {
     }
     String length = context.request().getHeader("Content-Length");
     if (length == null) {
-      boolean unframed = context.request().version() == HttpVersion.HTTP_2 && !HARMLESS.contains(context.request().method());
-      return unframed || context.request().getHeader("Transfer-Encoding") != null;
+      return !context.request().isEnded() && !HARMLESS.contains(context.request().method());
     }
     return length.length() > 7 || Long.parseLong(length) > MOST_BYTES;
   }

@@ -77,7 +77,7 @@ class WhoMayWhatTest {
     String method = Objects.requireNonNull(row.get("method"));
     var asked = method.equals("DELETE") ? who.asksInANewSession() : who.asks();
     if (!body.isEmpty()) {
-      asked = asked.contentType(body.isBlank() ? "application/jsonl" : "application/json").body(body);
+      asked = asked.contentType(body.isBlank() ? "application/jsonl" : "application/json").body(body.getBytes(StandardCharsets.UTF_8));
     }
     if (path.endsWith("/hints")) {
       return statusOfALine(who, path);
