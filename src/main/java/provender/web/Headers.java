@@ -61,7 +61,7 @@ class Headers {
     }
     String length = context.request().getHeader("Content-Length");
     if (length == null) {
-      return !context.request().isEnded() && !HARMLESS.contains(context.request().method());
+      return context.request().getHeader("Transfer-Encoding") != null;
     }
     return length.length() > 7 || Long.parseLong(length) > MOST_BYTES;
   }
