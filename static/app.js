@@ -12,6 +12,7 @@ import { MeasureSteps } from "./feeding/measure-steps.js";
 import { FishDetail } from "./fish/fish-detail.js";
 import { FishPage } from "./fish/fish-page.js";
 import { FishRow } from "./fish/fish-row.js";
+import { SameFeeding } from "./feeding/same-feeding.js";
 import { FirstStart } from "./people/first-start.js";
 import { HouseholdTools } from "./people/household-tools.js";
 import { JoinPage } from "./people/join-page.js";
@@ -70,6 +71,7 @@ const elements = {
   "ration-panel": RationPanel,
   "record-form": RecordForm,
   "refused-list": RefusedList,
+  "same-feeding": SameFeeding,
   "setup-page": SetupPage,
   "sign-in": SignIn,
   "sources-page": SourcesPage,

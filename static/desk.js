@@ -3,7 +3,7 @@
 /** @import { Sync } from "./sync/sync.js" */
 import { OpenTank } from "./open-tank.js";
 import { newId } from "./store/ids.js";
-import { deleteAt, getJson, NoAnswer, postJson, SignInNeeded } from "./sync/http.js";
+import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, SignInNeeded } from "./sync/http.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 const A_PAGE = 500;
@@ -226,6 +226,11 @@ export class Desk extends EventTarget {
     return this.#opened().water();
   }
 
+  /** Who is reckoned to have got how much of one of the last days' feedings. @param {string} feeding its id */
+  shares(feeding) {
+    return this.#opened().shares(feeding);
+  }
+
   nowIso() {
     return this.#opened().nowIso();
   }
@@ -331,5 +336,5 @@ function withSeen(body, guarded) {
 
 /** Without the server the phone forgets its keeper all the same; the next signing in ends the old session. @param {unknown} fault */
 function passOverIfUnreachable(fault) {
-  if (!(fault instanceof NoAnswer || fault instanceof SignInNeeded)) throw fault;
+  if (!(fault instanceof NoAnswer || fault instanceof NotAllowed || fault instanceof SignInNeeded)) throw fault;
 }

@@ -66,6 +66,11 @@ export class OpenTank {
     return this.#book.water(this.nowIso());
   }
 
+  /** @param {string} feeding */
+  shares(feeding) {
+    return this.#book?.shares(this.nowIso(), feeding) ?? [];
+  }
+
   /** The present moment where the tank stands, such as 2026-11-25T08:10:00+01:00. */
   nowIso() {
     return isoOf(Date.now(), this.zone);

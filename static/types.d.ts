@@ -112,7 +112,7 @@ export interface SyncStatus {
   refused: number;
   oldestUnsent: string | null;
   state: "sent" | "onPhone" | "needsYou";
-  why: "offline" | "signIn" | "refused" | null;
+  why: "offline" | "signIn" | "notAllowed" | "refused" | null;
   lastContact: string | null;
 }
 export type DeskStatus = SyncStatus;
@@ -131,6 +131,7 @@ export interface Book {
   today(now: string): Today;
   water(now: string): Water;
   history(entry: string): Version[];
+  shares(now: string, feeding: string): Share[];
 }
 
 /** One hand on an entry; what it set stands in the entry of that id. seq 0 while it has not been sent. */
@@ -267,12 +268,17 @@ export interface Feeding {
   items: FeedingItem[];
   grams: number;
   kj: number;
-  shares: { fish: string; grams: number; kj: number }[];
   leftoverGrams: number | null;
   refusedBy: string[];
   note: string | null;
   corrected: boolean;
   sent: boolean;
+}
+
+export interface Share {
+  fish: string;
+  grams: number;
+  kj: number;
 }
 
 export interface Withdrawn {

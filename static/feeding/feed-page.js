@@ -3,10 +3,12 @@ import { ToldPage } from "../ui/told-page.js";
 import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementName } from "../ui/names.js";
 import { clock, grams, kj, range, t } from "../text/index.js";
 import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
-/** @import { Desk, Food, Recipe, Row, Today } from "../types.js" */
+import { nearBy, remember, unansweredPair } from "./same-feeding.js";
+/** @import { Desk, Feeding, Food, Recipe, Row, Today } from "../types.js" */
 /** @import { TrayExtras, TrayItem } from "./measures.js" */
 
 const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
+const justFedMinutes = 30;
 const nothingMore = () => ({ leftoverGrams: null, refusedBy: [] });
 
 /** The page at the tank: tap what goes in, record it, see the ration move. */
@@ -17,6 +19,8 @@ export class FeedPage extends ToldPage {
   /** @type {TrayExtras} */
   #extras = nothingMore();
   #busy = false;
+  /** The answer is awaited whether what is about to be recorded is what another already did. */
+  #asking = false;
 
   render() {
     const { desk } = this;
@@ -24,6 +28,7 @@ export class FeedPage extends ToldPage {
     if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("nav.feed")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
+      ${this.#same(desk, today)}
       <div class="columns">
         <div class="stack">
           ${this.#ration(today)}
@@ -32,6 +37,7 @@ export class FeedPage extends ToldPage {
         ${desk.mayRecord ? this.#tray(desk, today) : ""}
         <feeding-list .feedings=${today.feedings} .withdrawn=${today.withdrawn} .day=${today.day} .minute=${today.minute}
           .mayChange=${desk.mayRecord} .names=${namesFrom(desk)}
+          @feeding-row-again=${(/** @type {CustomEvent<Feeding>} */ { detail }) => this.#again(desk, detail)}
           @feeding-row-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}
           @feeding-row-retime=${this.#retime} @feeding-list-restore=${this.#restore}></feeding-list>
       </div>
@@ -47,9 +53,47 @@ export class FeedPage extends ToldPage {
       <tide-line .due=${ration.dueKj} .given=${ration.givenKj} .hand=${ration.givenHandKj} .feeder=${ration.givenFeederKj}></tide-line>
       ${ration.remainingKj.value > 0 && ration.foods.length ? html`<p><small>${t("ration.about", {
         foods: t("ration.or", { first: this.#asFood(ration.foods[0]), rest: ration.foods[1] ? this.#asFood(ration.foods[1]) : "" }) })}</small></p>` : ""}
-      ${lastFeeding && lastFeeding.day === day && this.desk ? html`<p><small>${t("ration.last", {
+      ${lastFeeding && lastFeeding.day === day && this.desk ? html`<p class=${this.#justFed(lastFeeding) ? "flag" : ""}><small>${t("ration.last", {
         at: clock(lastFeeding.minute), by: keeperName(this.desk, lastFeeding.by) })}</small></p>` : ""}
     </section>`;
+  }
+
+  /** Whether somebody else fed so lately that it matters. @param {NonNullable<Today["lastFeeding"]>} last */
+  #justFed({ by, day, minute }) {
+    const { today, keeper } = /** @type {Desk} */ (this.desk);
+    return today !== null && by !== keeper?.id && (today.day - day) * 1440 + today.minute - minute <= justFedMinutes;
+  }
+
+  /** @param {Desk} desk @param {Today} today */
+  #same(desk, today) {
+    const me = desk.keeper?.id ?? "";
+    if (!desk.mayRecord) return "";
+    if (this.#asking) {
+      const theirs = nearBy(today.feedings, me, today.day, today.minute);
+      return theirs ? html`<same-feeding .theirs=${theirs} .names=${namesFrom(desk)}
+        @same-feeding-answer=${(/** @type {CustomEvent<string>} */ { detail }) => this.#answered(desk, detail)}></same-feeding>` : "";
+    }
+    const pair = unansweredPair(today.feedings, me);
+    return pair ? html`<same-feeding .mine=${pair.mine} .theirs=${pair.theirs} .names=${namesFrom(desk)}
+      @same-feeding-answer=${(/** @type {CustomEvent<string>} */ { detail }) => this.#settled(pair, detail)}></same-feeding>` : "";
+  }
+
+  /** Before it is recorded: another one, or the same. @param {Desk} desk @param {string} answer */
+  async #answered(desk, answer) {
+    const theirs = desk.today && nearBy(desk.today.feedings, desk.keeper?.id ?? "", desk.today.day, desk.today.minute);
+    this.#asking = false;
+    if (answer === "both") {
+      const entry = await this.#write(desk);
+      if (entry && theirs) remember(/** @type {any} */ ({ id: entry.id }), theirs);
+    } else this.#clear();
+    this.requestUpdate();
+  }
+
+  /** After both were recorded. @param {{ mine: Feeding, theirs: Feeding }} pair @param {string} answer */
+  async #settled({ mine, theirs }, answer) {
+    remember(mine, theirs);
+    if (answer !== "both") await this.#undo(answer === "mine" ? mine.id : theirs.id);
+    this.requestUpdate();
   }
 
   /** @param {Today["ration"]["foods"][number]} row */
@@ -135,17 +179,46 @@ export class FeedPage extends ToldPage {
   /** @param {Desk} desk */
   async #record(desk) {
     if (this.#busy || !this.#items.length) return;
+    const { today, keeper } = desk;
+    if (today && nearBy(today.feedings, keeper?.id ?? "", today.day, today.minute)) {
+      this.#asking = true;
+      this.requestUpdate();
+      await this.updateComplete;
+      /** @type {HTMLElement | null} */ (this.querySelector("same-feeding button"))?.focus();
+      return;
+    }
+    await this.#write(desk);
+  }
+
+  /** @param {Desk} desk */
+  async #write(desk) {
+    /** @type {import("../types.js").Entry | undefined} */
+    let written;
     this.#busy = true;
     this.requestUpdate();
     await this.tried(async () => {
-      const entry = await desk.record("feeding", bodyOf(this.#items, this.#extras));
-      this.#items = [];
-      this.#open = 0;
-      this.#extras = nothingMore();
-      this.tell(t("toast.saved"), entry.id);
+      written = await desk.record("feeding", bodyOf(this.#items, this.#extras));
+      this.#clear();
+      this.tell(t("toast.saved"), written.id);
     });
     this.#busy = false;
     this.requestUpdate();
+    return written;
+  }
+
+  #clear() {
+    this.#items = [];
+    this.#open = 0;
+    this.#extras = nothingMore();
+  }
+
+  /** The same once more, now; what was left over or refused then is not. @param {Desk} desk @param {Feeding} feeding */
+  #again(desk, { items }) {
+    return this.tried(async () => {
+      const entry = await desk.record("feeding", { items: items.map(({ food, grams: mass, measure, count, supplements, fish }) => ({
+        food, grams: mass, ...(measure ? { measure, count } : {}), ...(supplements?.length ? { supplements } : {}), ...(fish ? { fish } : {}) })) });
+      this.tell(t("toast.saved"), entry.id);
+    });
   }
 
   /** @param {string} id */
@@ -200,5 +273,6 @@ function namesFrom(desk) {
     fish: (/** @type {string} */ key) => fishNamed(desk, key),
     supplement: (/** @type {string} */ key) => supplementName(desk, key),
     keeper: (/** @type {string} */ id) => keeperName(desk, id),
+    shares: (/** @type {string} */ id) => desk.shares(id),
   };
 }

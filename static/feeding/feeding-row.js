@@ -3,12 +3,13 @@ import { Element } from "../ui/element.js";
 import { icon } from "../ui/icons.js";
 import { clock, grams, t } from "../text/index.js";
 import { countOf } from "./measures.js";
-/** @import { Feeding } from "../types.js" */
+/** @import { Feeding, Share } from "../types.js" */
 
 const minutesInDay = 1440;
 
 /**
  * One feeding as it was recorded, with the ways to put it right.
+ * @fires feeding-row-again - the feeding, to be given once more
  * @fires feeding-row-undo - the feeding's id
  * @fires feeding-row-retime - the feeding's id and its corrected minute of the day
  */
@@ -21,6 +22,7 @@ export class FeedingRow extends Element {
     latest: { type: Number },
   };
 
+  #shared = false;
   /** @type {number | null} the minute being set, or null when no one is setting it */
   #minute = null;
 
@@ -29,7 +31,7 @@ export class FeedingRow extends Element {
     /** @type {Feeding | null} */
     this.feeding = null;
     this.by = "";
-    /** @type {{ food: (key: string) => string, fish: (key: string) => string, supplement: (key: string) => string } | null} */
+    /** @type {{ food: (key: string) => string, fish: (key: string) => string, supplement: (key: string) => string, shares: (id: string) => Share[] } | null} */
     this.names = null;
     this.mayChange = false;
     this.latest = minutesInDay - 1;
@@ -55,7 +57,8 @@ export class FeedingRow extends Element {
         </small></p>
       </div>
       <span class="whereabouts">${icon(feeding.sent ? "sent" : "onPhone")}<small>${t(feeding.sent ? "row.sent" : "row.onPhone")}</small></span>
-      ${this.mayChange ? this.#deeds(feeding) : ""}`;
+      ${this.#deeds(feeding)}
+      ${this.#shared ? this.#shares(names.shares(feeding.id)) : ""}`;
   }
 
   /** @param {Feeding} feeding */
@@ -63,11 +66,34 @@ export class FeedingRow extends Element {
     if (this.#minute !== null) return this.#timing(feeding);
     const at = clock(feeding.minute);
     return html`<div class="deeds">
+      <button type="button" class="quiet" aria-expanded=${this.#shared} aria-label=${t("row.whoOf", { at })} @click=${this.#share}>${t("row.who")}</button>
+      ${this.mayChange ? this.#changes(feeding, at) : ""}
+    </div>`;
+  }
+
+  /** @param {Feeding} feeding @param {string} at */
+  #changes(feeding, at) {
+    return html`
+      <button type="button" class="quiet" aria-label=${t("row.againOf", { at })}
+        @click=${() => this.say("feeding-row-again", feeding)}>${t("row.again")}</button>
       <button type="button" class="quiet" aria-label=${t("row.undoOf", { at })}
         @click=${() => this.say("feeding-row-undo", feeding.id)}>${t("undo")}</button>
       <button type="button" class="quiet" aria-label=${t("row.retimeOf", { at })}
-        @click=${() => this.#set(feeding.minute)}>${t("row.retime")}</button>
-    </div>`;
+        @click=${() => this.#set(feeding.minute)}>${t("row.retime")}</button>`;
+  }
+
+  /** An estimate nobody has validated in a display, and worded as one. @param {Share[]} shares */
+  #shares(shares) {
+    const most = Math.max(...shares.map(({ grams: mass }) => mass), 0);
+    return html`<div class="shares"><p><small>${t("row.whoMeans")}</small></p>
+      ${shares.length ? "" : html`<p>${t("row.nobody")}</p>`}
+      <ul>${[...shares].sort((a, b) => b.grams - a.grams).map(({ fish, grams: mass }) => html`<li><span>${this.names?.fish(fish)}</span> <meter min="0" max=${most} value=${mass} aria-hidden="true"></meter>
+        <span>≈ ${grams(mass)}</span></li>`)}</ul></div>`;
+  }
+
+  #share() {
+    this.#shared = !this.#shared;
+    this.requestUpdate();
   }
 
   /** @param {Feeding} feeding */

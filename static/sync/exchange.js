@@ -1,7 +1,7 @@
 /** @import { Answer, Entry, Page, PushAnswers, TankRow } from "../types.js" */
 /** @import { PhoneStore } from "../store/phone-store.js" */
 import { batchOf, MOST_ENTRIES } from "./batch.js";
-import { getJson, NoAnswer, postJson, SaidNo } from "./http.js";
+import { getJson, NoAnswer, NotAllowed, postJson, SaidNo } from "./http.js";
 
 /** Answers that judge what was sent; any other no is about who asks, or about the server. */
 const VERDICTS = [400, 413, 422];
@@ -38,15 +38,24 @@ export class Exchange {
         faults.push(fault);
       }
     }
+    const left = (await this.#store.waiting()).find(({ tank }) => !tanks.some(({ id }) => id === tank));
+    if (left) faults.push(new NotAllowed(`tank ${left.tank} is not among those of this keeper any more`));
     if (faults.length > 0) throw faults[0];
   }
 
   /** @param {TankRow} tank */
   async #visit(tank) {
     await this.#restartWhenSetBack(tank.id, tank.epoch);
-    const sent = await this.#push(tank.id);
+    // Who may not write any more may still read; what was tapped stays on the phone.
+    let barred = null;
+    const sent = await this.#push(tank.id).catch((fault) => {
+      if (!(fault instanceof NotAllowed)) throw fault;
+      barred = fault;
+      return 0;
+    });
     const cursor = await this.#store.cursor(tank.id);
     if (cursor && (sent > 0 || tank.head > cursor.after || cursor.epoch === null)) await this.#pull(tank.id);
+    if (barred) throw barred;
   }
 
   /**

@@ -5,8 +5,11 @@ const PATIENCE_MILLIS = 20_000;
 /** Nothing usable came back: no network, no server, too late, or a page in its place. Trying later is right. */
 export class NoAnswer extends Error {}
 
-/** The server does not know who asks, or does not let them. */
+/** The server does not know who asks. */
 export class SignInNeeded extends Error {}
+
+/** The server knows who asks, and does not let them. */
+export class NotAllowed extends Error {}
 
 /** The server understood and said no (RFC 9457). */
 export class SaidNo extends Error {
@@ -45,7 +48,8 @@ async function exchange(path, request) {
   } catch (fault) {
     throw new NoAnswer(`no answer from ${path}`, { cause: fault });
   }
-  if (answer.status === 401 || answer.status === 403) throw new SignInNeeded(`${path} answers ${answer.status}`);
+  if (answer.status === 401) throw new SignInNeeded(`${path} answers 401`);
+  if (answer.status === 403) throw new NotAllowed(`${path} answers 403`);
   if (answer.status === 204) return null;
   const json = parsed(answer, text);
   if (answer.ok) return json;

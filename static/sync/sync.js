@@ -1,7 +1,7 @@
 /** @import { Refusal, SyncStatus, TabNews } from "../types.js" */
 /** @import { PhoneStore } from "../store/phone-store.js" */
 import { Exchange } from "./exchange.js";
-import { SignInNeeded } from "./http.js";
+import { NotAllowed, SignInNeeded } from "./http.js";
 import { Pace } from "./pace.js";
 
 const NAME = "provender-sync";
@@ -27,7 +27,7 @@ export class Sync extends EventTarget {
   #timer;
   /** @type {SyncStatus} */
   status = { unsent: 0, refused: 0, oldestUnsent: null, state: "sent", why: null, lastContact: null };
-  /** @type {"offline" | "signIn" | null} */
+  /** @type {"offline" | "signIn" | "notAllowed" | null} */
   #trouble = null;
   /** @type {string | null} */
   #lastContact = null;
@@ -93,7 +93,7 @@ export class Sync extends EventTarget {
     if (news.type === "nudge") {
       if (this.#leads) this.#round();
     } else if (news.type === "status") {
-      this.#trouble = news.status.why === "offline" || news.status.why === "signIn" ? news.status.why : null;
+      this.#trouble = news.status.why === "refused" ? null : news.status.why;
       this.#lastContact = news.status.lastContact;
       this.#show(news.status);
     } else {
@@ -134,7 +134,7 @@ export class Sync extends EventTarget {
       this.#lastContact = new Date().toISOString();
     } catch (fault) {
       this.#pace.failed();
-      this.#trouble = fault instanceof SignInNeeded ? "signIn" : "offline";
+      this.#trouble = fault instanceof SignInNeeded ? "signIn" : fault instanceof NotAllowed ? "notAllowed" : "offline";
       console.info("provender: not in step with the server, trying again later:", fault);
     }
   }
@@ -163,11 +163,11 @@ export class Sync extends EventTarget {
 /**
  * @param {number} unsent
  * @param {Refusal[]} refusals
- * @param {"offline" | "signIn" | null} trouble
+ * @param {"offline" | "signIn" | "notAllowed" | null} trouble
  * @returns {Pick<SyncStatus, "state" | "why">}
  */
 function standing(unsent, refusals, trouble) {
-  if (trouble === "signIn") return { state: "needsYou", why: "signIn" };
+  if (trouble === "signIn" || trouble === "notAllowed") return { state: "needsYou", why: trouble };
   if (refusals.length > 0) return { state: "needsYou", why: "refused" };
   return { state: unsent > 0 ? "onPhone" : "sent", why: trouble };
 }

@@ -23,6 +23,12 @@ public final class Benchmarks {
         const bench = open(await (await fetch("/shared/reference.json")).json());
         const kept = bench.tank();
         kept.take(entries);
+        // As long as the JVM is warmed: the engine runs all day in a tab that is open.
+        for (const warm = performance.now(); performance.now() - warm < 6000;) {
+          const book = fold ? bench.tank() : kept;
+          if (fold) book.take(entries);
+          book.today(now);
+        }
         const times = [];
         for (let i = 0; i < repeats; i++) {
           const start = performance.now();

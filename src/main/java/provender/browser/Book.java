@@ -27,6 +27,12 @@ public final class Book {
     book.take(nodes);
   }
 
+  /** Who is reckoned to have got how much of one feeding of the last days. */
+  @JSExport
+  public JSObject shares(String now, String feeding) {
+    return JsTree.of(book.shares(now, feeding));
+  }
+
   /** What feeding does to the water at such a time. */
   @JSExport
   public JSObject water(String now) {

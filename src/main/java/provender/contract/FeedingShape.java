@@ -36,7 +36,6 @@ final class FeedingShape {
         "items", items(feeding),
         "grams", grams,
         "kj", kj,
-        "shares", shares(today),
         "leftoverGrams", feeding.meal().leftoverGrams(),
         "refusedBy", feeding.meal().refusedBy(),
         "note", feeding.note(),
@@ -60,11 +59,20 @@ final class FeedingShape {
     return items;
   }
 
-  private static List<Object> shares(FeedingToday today) {
+  /** Who is reckoned to have got how much of one feeding; nothing for one that is not among those of the last days. */
+  static List<Object> shares(List<FeedingToday> feedings, String id) {
     List<Object> list = new ArrayList<>();
-    for (FeedingToday.Share share : today.shares()) {
-      list.add(Shapes.object("fish", share.fish().key(), "grams", share.grams(), "kj", share.kj()));
+    for (FeedingToday feeding : feedings) {
+      if (feeding.feeding().id().equals(id)) {
+        add(feeding.shares(), list);
+      }
     }
     return list;
+  }
+
+  private static void add(List<FeedingToday.Share> shares, List<Object> list) {
+    for (FeedingToday.Share share : shares) {
+      list.add(Shapes.object("fish", share.fish().key(), "grams", share.grams(), "kj", share.kj()));
+    }
   }
 }

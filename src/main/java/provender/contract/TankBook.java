@@ -40,6 +40,11 @@ public final class TankBook {
     return HistoryShape.of(journal.history(entry));
   }
 
+  /** Who is reckoned to have got how much of one of the last days' feedings. */
+  public List<Object> shares(String now, String feeding) {
+    return FeedingShape.shares(read(now).feedings(TodayShape.FEEDINGS_DAYS), feeding);
+  }
+
   private Today read(String now) {
     return Today.of(journal, journal.reference(), Moment.parse(now));
   }

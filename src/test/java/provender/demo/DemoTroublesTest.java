@@ -83,6 +83,11 @@ class DemoTroublesTest {
             "phosphate-rises ", "nitrate-jump ");
   }
 
+  @Test
+  void the_tub_of_unknown_volume_is_asked_about_and_about_nothing_else() {
+    assertThat(findings(SCENARIO.households().get(2).tanks().get(1), "20:30")).extracting(finding -> finding.get("rule")).containsExactly("no-volume");
+  }
+
   private static DemoTank tank(int household) {
     return SCENARIO.households().get(household).tanks().get(0);
   }

@@ -95,6 +95,14 @@ public final class Log {
     return book.today(at(day, time));
   }
 
+  /** Who is reckoned to have got how much of the feeding written last. */
+  @SuppressWarnings("unchecked")
+  public List<Map<String, Object>> sharesOfLast(int day) {
+    TankBook book = new TankBook(REFERENCE);
+    book.take(nodes());
+    return (List<Map<String, Object>>) (List<?>) book.shares(at(day, "20:00"), last());
+  }
+
   public List<String> rules(int day) {
     return findings(day).stream().map(finding -> String.valueOf(finding.get("rule"))).toList();
   }

@@ -86,6 +86,7 @@ class FeedingOfflineIT {
     double before = givenKj(page);
     page.locator("feed-page .tile").first().click();
     page.locator("feeding-tray button.deed").click();
+    Glass.isAnotherOne(page);
     Glass.until(page, "before => document.querySelector('feed-page').desk.today.ration.givenKj.value > before", before);
   }
 

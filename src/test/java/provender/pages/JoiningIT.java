@@ -38,6 +38,7 @@ class JoiningIT {
     }
     second.locator("feed-page .tile").first().click();
     second.locator("feeding-tray button.deed").click();
+    Glass.isAnotherOne(second);
     Glass.until(second, "() => document.querySelector('feed-page').desk.status.state === 'sent'"
         + " && document.querySelector('feed-page').desk.today.feedings.some(({ sent, by }) =>"
         + " sent && by === document.querySelector('feed-page').desk.keeper.id)", null);

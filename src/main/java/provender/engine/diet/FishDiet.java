@@ -27,6 +27,7 @@ public final class FishDiet {
   private final double[] componentKj = new double[COMPONENTS];
 
   private final double[] dryTotal;
+  private final int[] table;
   private final int[] offered = new int[COMPONENTS];
   private final int[] taken = new int[COMPONENTS];
   private final Foods foods;
@@ -36,7 +37,9 @@ public final class FishDiet {
   private double appetite = Double.NaN;
   private double growthKj;
 
-  FishDiet(Fish fish, Day first, int days, Foods foods) {
+  /** @param table by component the last epoch day on which it was on the common table, filled in as the days go by */
+  FishDiet(Fish fish, Day first, int days, Foods foods, int[] table) {
+    this.table = table;
     this.fish = fish;
     this.first = first;
     this.foods = foods;
@@ -73,12 +76,10 @@ public final class FishDiet {
     dueKj[day] = kj;
   }
 
-  /** @param components by their place in the enum */
-  void wasOffered(int day, boolean[] components) {
-    for (int c = 0; c < COMPONENTS; c++) {
-      if (components[c]) {
-        offered[c] = first.plus(day).epochDay();
-      }
+  /** Handed to it, whether it took it or not. */
+  void wasHanded(int day, Food food) {
+    for (Component component : food.brings()) {
+      offered[component.ordinal()] = first.plus(day).epochDay();
     }
   }
 
@@ -110,12 +111,12 @@ public final class FishDiet {
         digest(day, food);
       }
     }
-    for (int c = 0; c < COMPONENTS; c++) {
-      double kj = componentKj[c];
-      if (kj > 0 && kj >= dueKj[day] * fraction) {
-        taken[c] = first.plus(day).epochDay();
+    for (int food = 0; food < todayDry.length; food++) {
+      if (todayKj[food] > 0) {
+        taste(day, foods.at(food), fraction);
+        todayDry[food] = 0;
+        todayKj[food] = 0;
       }
-      componentKj[c] = 0;
     }
     lastTook = first.plus(day).epochDay();
     lastMeal = -1;
@@ -128,8 +129,17 @@ public final class FishDiet {
     for (Component component : food.brings()) {
       componentKj[component.ordinal()] += todayKj[place] * food.share(component);
     }
-    todayDry[place] = 0;
-    todayKj[place] = 0;
+  }
+
+  /** After all foods of the day are added up; what another food brought too is looked at once. */
+  private void taste(int day, Food food, double fraction) {
+    for (Component component : food.brings()) {
+      int c = component.ordinal();
+      if (componentKj[c] > 0 && componentKj[c] >= dueKj[day] * fraction) {
+        taken[c] = first.plus(day).epochDay();
+      }
+      componentKj[c] = 0;
+    }
   }
 
   public Fish fish() {
@@ -175,9 +185,11 @@ public final class FishDiet {
     return foods;
   }
 
-  /** The last epoch day on which a component was offered, or {@link #NEVER}. */
+  /** The last epoch day on which a component was offered, to it or to the table it eats at, or {@link #NEVER}. */
   public int lastOffered(Component component) {
-    return offered[component.ordinal()];
+    int atTable = fish.inIsolation() ? NEVER : table[component.ordinal()];
+    boolean here = atTable != NEVER && fish.wasHereOn(Day.of(atTable));
+    return here ? Math.max(atTable, offered[component.ordinal()]) : offered[component.ordinal()];
   }
 
   public int lastTaken(Component component) {

@@ -23,6 +23,12 @@ import provender.engine.source.Constants;
 
 /** The weeks looked back on: who was due what, who got what, meal by meal and day by day, today last. */
 public final class Review {
+  /** A growing fish is taken to another mass once a week: what it gains in between is far within the error of its mass. */
+  private static final int WEEK = 7;
+
+  /** Single servings are remembered for the feedings a keeper may still ask about. */
+  private static final int KEPT_DAYS = 7;
+
   private final Day first;
   private final int days;
   private final Foods foods;
@@ -31,7 +37,9 @@ public final class Review {
   private final FishDiet[] eaters;
   private final List<List<Serving>> served = new ArrayList<>();
   private final double[] givenKj;
-  private final boolean[] onTheTable = new boolean[Component.values().length];
+  /** By component, the last epoch day on which it was on the common table. */
+  private final int[] onTheTable = new int[Component.values().length];
+
   private final Preferences preferences;
 
   private Review(List<Fish> fish, Foods foods, Day today, int days, Preferences preferences) {
@@ -40,9 +48,10 @@ public final class Review {
     this.days = days;
     this.givenKj = new double[days];
     this.preferences = preferences;
+    Arrays.fill(onTheTable, FishDiet.NEVER);
     this.eaters = new FishDiet[fish.size()];
     for (int i = 0; i < eaters.length; i++) {
-      eaters[i] = new FishDiet(fish.get(i), first, days, foods);
+      eaters[i] = new FishDiet(fish.get(i), first, days, foods, onTheTable);
     }
     this.diets = List.of(eaters);
   }
@@ -85,7 +94,7 @@ public final class Review {
     for (FishDiet diet : diets) {
       Fish fish = diet.fish();
       if (fish.wasHereOn(day(day))) {
-        if (diet.needsWeighing() || fish.isGrowing() || fish.wasMeasuredOn(day(day))) {
+        if (diet.needsWeighing() || fish.isGrowing() && day % WEEK == 0 || fish.wasMeasuredOn(day(day))) {
           weigh(diet, Weight.of(fish, day(day), constants), model, constants);
         }
         diet.due(day, diet.appetite() * fish.guild().rationFactor() * perMass + diet.growthKj());
@@ -122,40 +131,46 @@ public final class Review {
         }
       }
     }
-    List<Serving> servings = table.serve(meal);
-    for (Serving serving : servings) {
-      int food = foods.of(serving.food());
-      double[] grams = serving.gramsEaten();
-      for (int i = 0; i < grams.length; i++) {
-        if (grams[i] > 0) {
-          eaters[i].ate(day, food, serving, i);
-        }
-      }
-    }
-    served.add(servings);
+    List<Serving> kept = new ArrayList<>();
+    table.serve(
+        meal,
+        serving -> {
+          eat(day, serving);
+          if (day >= days - KEPT_DAYS) {
+            kept.add(serving.kept());
+          }
+        });
+    served.add(kept);
   }
 
-  /** To the whole table, which is told at the end of the day; or to one fish, in isolation or not. */
+  private void eat(int day, Serving serving) {
+    int food = foods.of(serving.food());
+    double[] grams = serving.gramsEaten();
+    for (int i = 0; i < grams.length; i++) {
+      if (grams[i] > 0) {
+        eaters[i].ate(day, food, serving, i);
+      }
+    }
+  }
+
   private void offer(int day, @Nullable String to, Food food) {
-    boolean[] onOffer = to == null ? onTheTable : new boolean[onTheTable.length];
-    for (Component component : food.brings()) {
-      onOffer[component.ordinal()] = true;
+    if (to == null) {
+      for (Component component : food.brings()) {
+        onTheTable[component.ordinal()] = day(day).epochDay();
+      }
+      return;
     }
     for (FishDiet diet : diets) {
       if (diet.fish().key().equals(to) && diet.fish().wasHereOn(day(day))) {
-        diet.wasOffered(day, onOffer);
+        diet.wasHanded(day, food);
       }
     }
   }
 
   private void close(int day, double takenFraction) {
     for (FishDiet diet : diets) {
-      if (!diet.fish().inIsolation() && diet.fish().wasHereOn(day(day))) {
-        diet.wasOffered(day, onTheTable);
-      }
       diet.closeDay(day, takenFraction);
     }
-    Arrays.fill(onTheTable, false);
   }
 
   private boolean isForIsolation(Helping helping) {
@@ -183,7 +198,7 @@ public final class Review {
     return diets;
   }
 
-  /** What came of each meal, in the order in which they were given. */
+  /** What came of each meal, in the order in which they were given; forgotten for meals of more than a week ago. */
   public List<List<Serving>> served() {
     return served;
   }

@@ -1,5 +1,7 @@
 package provender.engine.intake;
 
+import java.util.Arrays;
+
 /** A quantity of one food split among eaters in proportion to their weights, none above its cap. */
 public final class MealShares {
   private final double[] grams;
@@ -19,7 +21,15 @@ public final class MealShares {
    * @param capGrams the most each can take, in grams
    */
   public static MealShares split(double grams, double[] weights, double[] capGrams) {
-    double[] taken = new double[weights.length];
+    return split(grams, weights, capGrams, new double[weights.length]);
+  }
+
+  /** @param taken the shares are written into it, whatever it held before */
+  static MealShares split(double grams, double[] weights, double[] capGrams, double[] taken) {
+    Arrays.fill(taken, 0);
+    if (fits(grams, weights, capGrams, taken)) {
+      return new MealShares(taken, 0);
+    }
     boolean[] full = new boolean[weights.length];
     double left = grams;
     boolean someoneFilled = true;
@@ -50,9 +60,25 @@ public final class MealShares {
     return new MealShares(taken, Math.max(0, left));
   }
 
-  /** What each takes, in grams; not to be changed. */
-  double[] grams() {
-    return grams;
+  /** Most meals fill nobody: then everyone's part is taken as it comes. */
+  private static boolean fits(double grams, double[] weights, double[] capGrams, double[] taken) {
+    double hungry = 0;
+    for (double weight : weights) {
+      hungry += weight;
+    }
+    if (grams <= 0 || hungry <= 0) {
+      return false;
+    }
+    double perWeight = grams / hungry;
+    for (int i = 0; i < weights.length; i++) {
+      double part = weights[i] * perWeight;
+      if (part > capGrams[i]) {
+        Arrays.fill(taken, 0);
+        return false;
+      }
+      taken[i] = part;
+    }
+    return true;
   }
 
   public double grams(int eater) {

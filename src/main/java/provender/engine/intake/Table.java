@@ -1,6 +1,5 @@
 package provender.engine.intake;
 
-import java.util.ArrayList;
 import java.util.List;
 import provender.engine.fish.Fish;
 import provender.engine.food.Food;
@@ -13,6 +12,7 @@ public final class Table {
   private final Preferences preferences;
   private final double[] weights;
   private final double[] caps;
+  private final double[] taken;
   private int meals;
 
   /**
@@ -29,6 +29,7 @@ public final class Table {
     this.preferences = preferences;
     this.weights = new double[this.eaters.length];
     this.caps = new double[this.eaters.length];
+    this.taken = new double[this.eaters.length];
     this.appetites = new double[this.eaters.length];
     this.roomKj = new double[this.eaters.length];
     for (int i = 0; i < roomKj.length; i++) {
@@ -37,25 +38,29 @@ public final class Table {
     }
   }
 
+  /** Is told of each helping while it is on the table. */
+  public interface Taker {
+    void takes(Serving serving);
+  }
+
   /** Who ate what of a meal. A helping handed to one fish is that fish's; refused is refused. */
-  public List<Serving> serve(Meal meal) {
-    List<Serving> servings = new ArrayList<>(meal.helpings().size());
+  public void serve(Meal meal, Taker taker) {
     meals++;
     double eaten = 1 - meal.leftoverFraction();
     for (Helping helping : meal.helpings()) {
       Food food = helping.food();
       if (food != null && helping.grams() > 0 && food.kjPerGram() > 0) {
-        double[] grams =
-            helping.fish() == null
-                ? share(food, helping.grams() * eaten, meal.refusedBy())
-                : hand(helping.grams(), helping.fish(), meal.refusedBy());
-        servings.add(ate(new Serving(meals, helping, food, grams)));
+        if (helping.fish() == null) {
+          share(food, helping.grams() * eaten, meal.refusedBy());
+        } else {
+          hand(helping.grams(), helping.fish(), meal.refusedBy());
+        }
+        taker.takes(ate(new Serving(meals, helping, food, taken)));
       }
     }
-    return servings;
   }
 
-  private double[] share(Food food, double grams, List<String> refusedBy) {
+  private void share(Food food, double grams, List<String> refusedBy) {
     double[] liking = preferences.of(food);
     double gramsPerKj = 1 / food.kjPerGram();
     for (int i = 0; i < weights.length; i++) {
@@ -63,17 +68,13 @@ public final class Table {
       weights[i] = refused ? 0 : liking[i] * appetites[i];
       caps[i] = roomKj[i] * gramsPerKj;
     }
-    return MealShares.split(grams, weights, caps).grams();
+    MealShares.split(grams, weights, caps, taken);
   }
 
-  private double[] hand(double grams, String key, List<String> refusedBy) {
-    double[] taken = new double[weights.length];
+  private void hand(double grams, String key, List<String> refusedBy) {
     for (int i = 0; i < taken.length; i++) {
-      if (eaters[i].fish().key().equals(key) && !refusedBy.contains(key)) {
-        taken[i] = grams;
-      }
+      taken[i] = eaters[i].fish().key().equals(key) && !refusedBy.contains(key) ? grams : 0;
     }
-    return taken;
   }
 
   private Serving ate(Serving serving) {

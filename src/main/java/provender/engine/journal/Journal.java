@@ -60,10 +60,12 @@ public final class Journal {
         for (Timeline timeline : timelines) {
           timeline.moved();
         }
+        records.moved();
         known = null;
       }
       case "withdrawal" -> {
         kept(target).withdrawnBy(entry);
+        records.moved();
         known = null;
       }
       default -> {

@@ -17,12 +17,14 @@ final class Merge {
   private static final List<String> HARMFUL = List.of("feeder.drops", "feeder.times", "feeder.running", "fish.status");
 
   private final String record;
+  private final boolean empty;
   private final Map<String, Field> fields = new HashMap<>();
   private final Map<String, List<Field>> unseen = new HashMap<>();
 
   /** @param changes in the order in which they are laid over each other */
   Merge(String record, List<Entry> changes) {
     this.record = record;
+    this.empty = changes.isEmpty();
     for (Entry change : changes) {
       Node set = change.body().node("set");
       if (set != null) {
@@ -61,6 +63,11 @@ final class Merge {
 
   static boolean isHarmful(String record, String name) {
     return HARMFUL.contains(record + "." + name);
+  }
+
+  /** Whether no change of it stands at all. */
+  boolean isEmpty() {
+    return empty;
   }
 
   Map<String, Field> fields() {

@@ -39,6 +39,7 @@ public final class SharedChanges {
       records.take(entry, kept);
     } else if (entry.kind().equals("withdrawal")) {
       kept(entry.body().text("entry", "")).withdrawnBy(entry);
+      records.moved();
     }
   }
 

@@ -12,10 +12,13 @@ import provender.engine.quantity.Moment;
 /** The records that keepers share (tank, fish, measures), each the sum of the standing changes to it, field by field. */
 final class SharedRecords {
   private final Map<String, Map<String, Map<String, Kept>>> changes = new HashMap<>();
+  /** As last folded, by record and key; forgotten when anything may have changed. */
+  private final Map<String, Merge> folded = new HashMap<>();
 
   void take(Entry entry, Kept kept) {
     String record = entry.body().text("record", "");
     String key = entry.body().text("key", "");
+    moved();
     changes
         .computeIfAbsent(record, name -> new HashMap<>())
         .computeIfAbsent(key, name -> new LinkedHashMap<>())
@@ -26,7 +29,7 @@ final class SharedRecords {
   List<String> keys(String record) {
     List<String> keys = new ArrayList<>();
     for (String key : changes.getOrDefault(record, Map.of()).keySet()) {
-      if (!standing(record, key).isEmpty()) {
+      if (!folded(record, key).isEmpty()) {
         keys.add(key);
       }
     }
@@ -34,8 +37,13 @@ final class SharedRecords {
     return keys;
   }
 
-  private List<Entry> standing(String record, String key) {
-    return standing(record, key, null);
+  /** An entry was amended, taken back or brought back. */
+  void moved() {
+    folded.clear();
+  }
+
+  private Merge folded(String record, String key) {
+    return folded.computeIfAbsent(record + "\n" + key, name -> new Merge(record, standing(record, key, null)));
   }
 
   private List<Entry> standing(String record, String key, @Nullable Moment upTo) {
@@ -78,7 +86,7 @@ final class SharedRecords {
   }
 
   Map<String, Field> fields(String record, String key) {
-    return new Merge(record, standing(record, key)).fields();
+    return folded(record, key).fields();
   }
 
   /** Changes to fields that can harm, made without having seen what stood: what stands stays until a person decides. */
@@ -95,7 +103,7 @@ final class SharedRecords {
   /** The open conflicts of one record. */
   List<Conflict> conflicts(String record, String key) {
     List<Conflict> conflicts = new ArrayList<>();
-    Merge merged = new Merge(record, standing(record, key));
+    Merge merged = folded(record, key);
     for (String field : merged.open()) {
       Field stands = merged.fields().get(field);
       Field other = merged.waiting(field);

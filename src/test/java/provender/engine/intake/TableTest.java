@@ -35,7 +35,7 @@ class TableTest {
     Table table = new Table(eaters, new Preferences(fish, 0.05, new Sightings(seen, PRIOR)));
     List<Serving> servings = new ArrayList<>();
     for (Meal meal : meals) {
-      servings.addAll(table.serve(meal));
+      table.serve(meal, serving -> servings.add(serving.kept()));
     }
     return servings;
   }
@@ -119,7 +119,7 @@ class TableTest {
         .saw(0, "b", "ate", Map.of("food", "nori_dried")).saw(0, "a", "refused", Map.of());
     log.entry("withdrawal", 0, "10:00", Map.of("entry", log.last(), "withdrawn", true));
     log.fed(1, "08:00", Log.helping("nori_dried", 0.3));
-    List<Map<String, Object>> shares = provender.engine.Told.list(log.today(1, "20:00"), "feedings", 0, "shares");
+    List<Map<String, Object>> shares = log.sharesOfLast(1);
     assertThat((Double) shares.get(0).get("grams")).isEqualTo(0.1, offset(1e-9));
     assertThat((Double) shares.get(1).get("grams")).isEqualTo(0.2, offset(1e-9));
   }
