@@ -130,17 +130,9 @@ export interface Book {
   take(entries: Entry[]): void;
   today(now: string): Today;
   water(now: string): Water;
-  history(entry: string): Version[];
+  /** The entry and every amendment and withdrawal of it, in the order in which they count. */
+  history(entry: string): Entry[];
   shares(now: string, feeding: string): Share[];
-}
-
-/** One hand on an entry; what it set stands in the entry of that id. seq 0 while it has not been sent. */
-export interface Version {
-  entry: string;
-  deed: "written" | "amended" | "withdrawn" | "restored";
-  by: string;
-  happenedAt: string;
-  seq: number;
 }
 
 export interface Bench {

@@ -45,7 +45,7 @@ public final class Book {
     return JsTree.of(book.today(now));
   }
 
-  /** Every hand on one entry, in the order in which it counts. */
+  /** An entry and every later one that changed it, took it back or brought it back, as they were given. */
   @JSExport
   public JSObject history(String entry) {
     return JsTree.of(book.history(entry));

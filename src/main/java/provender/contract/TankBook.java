@@ -35,9 +35,9 @@ public final class TankBook {
     return WaterShape.of(read(now));
   }
 
-  /** Every hand on one entry: who, when, and what they set. */
-  public List<Object> history(String entry) {
-    return HistoryShape.of(journal.history(entry));
+  /** An entry and every later one that changed it, took it back or brought it back. */
+  public List<Node> history(String entry) {
+    return journal.history(entry);
   }
 
   /** Who is reckoned to have got how much of one of the last days' feedings. */

@@ -62,8 +62,8 @@ final class Entry {
     return written.text("happenedAt", "");
   }
 
-  Version version(String deed) {
-    return new Version(id, deed, by(), happenedAt(), place());
+  Node written() {
+    return written;
   }
 
   Node body() {

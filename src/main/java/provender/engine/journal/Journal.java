@@ -148,10 +148,9 @@ public final class Journal {
     return WaterLog.moments(dosings);
   }
 
-  /** Who wrote an entry, changed it, took it back or brought it back, in the order in which it counts; empty for an unknown one. */
-  public List<Version> history(String id) {
-    Kept kept = byId.get(id);
-    return kept == null ? List.of() : kept.history();
+  /** An entry and every later one that changed it, took it back or brought it back, in the order in which they count. */
+  public List<Node> history(String id) {
+    return kept(id).history();
   }
 
   /** Changes that wait for a person to decide. */

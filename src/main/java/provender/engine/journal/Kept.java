@@ -58,19 +58,17 @@ final class Kept {
     return !amendments.isEmpty();
   }
 
-  /** Every hand on this entry, in the order in which they count. */
-  List<Version> history() {
-    List<Entry> hands = new ArrayList<>(amendments.values());
+  /** This entry and every later one that changed it, took it back or brought it back, in the order in which they count. */
+  List<Node> history() {
+    List<Entry> hands = inOrder();
     hands.addAll(withdrawals.values());
     hands.sort(Kept::byRank);
-    List<Version> history = new ArrayList<>();
-    Entry first = entry;
-    if (first != null) {
-      history.add(first.version("written"));
+    List<Node> history = new ArrayList<>();
+    if (entry != null) {
+      history.add(entry.written());
     }
     for (Entry hand : hands) {
-      boolean amends = amendments.containsKey(hand.id());
-      history.add(hand.version(amends ? "amended" : takesBack(hand) ? "withdrawn" : "restored"));
+      history.add(hand.written());
     }
     return history;
   }
