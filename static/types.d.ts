@@ -46,6 +46,8 @@ export interface Refusal {
 /* The server's answers */
 
 export interface Problem {
+  /** guest and steward-only: signing in anew changes nothing; sign-in: it does. */
+  kind?: string;
   title: string;
   status: number;
   detail?: string;
@@ -56,6 +58,8 @@ export interface Answer {
   id: string;
   outcome: "accepted" | "duplicate" | "conflicted" | "refused";
   seq?: number;
+  /** Of a conflicted one: what stays as it stood until a person decides. */
+  fields?: string[];
   problem?: Problem;
 }
 
@@ -70,6 +74,8 @@ export interface Page {
   head: number;
   epoch: string | number;
   more: boolean;
+  /** Of the entries, each in its place: checksumOf in sync/checksum.js. */
+  checksum: number;
 }
 
 export interface Keeper {
@@ -124,6 +130,8 @@ export interface Book {
   take(entries: Entry[]): void;
   today(now: string): Today;
   water(now: string): Water;
+  /** The entry and every amendment and withdrawal of it, in the order in which they count. */
+  history(entry: string): Entry[];
   shares(now: string, feeding: string): Share[];
 }
 

@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 
 /** A phone reduced to what it says over HTTP. */
 public final class Phone {
@@ -84,6 +85,15 @@ public final class Phone {
     entry.put("kind", "feeding").put("v", 1).put("happenedAt", "2026-06-15T08:10:00+02:00");
     entry.put("zone", "Europe/Berlin").put("recordedAt", "2026-06-15T06:10:02Z").put("by", keeper);
     entry.putObject("body").putArray("items").addObject().put("food", "mysis_frozen").put("grams", 3.5);
+    return entry;
+  }
+
+  /** A change of one field of a feeder, by someone who had seen the change in such a place (0: none). */
+  public static ObjectNode switched(String tank, String device, long deviceSeq, String keeper, boolean running, long saw) {
+    ObjectNode entry = feeding(UUID.randomUUID().toString(), tank, device, deviceSeq, keeper).put("kind", "record");
+    ObjectNode body = entry.putObject("body").put("record", "feeder").put("key", "left");
+    body.putObject("set").put("running", running);
+    body.putObject("saw").put("running", saw);
     return entry;
   }
 }

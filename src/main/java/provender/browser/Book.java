@@ -44,4 +44,10 @@ public final class Book {
   public JSObject today(String now) {
     return JsTree.of(book.today(now));
   }
+
+  /** An entry and every later one that changed it, took it back or brought it back, as they were given. */
+  @JSExport
+  public JSObject history(String entry) {
+    return JsTree.of(book.history(entry));
+  }
 }

@@ -19,6 +19,11 @@ final class JsNode implements Node {
     this.object = object;
   }
 
+  /** What it was read from, as it is. */
+  JSObject object() {
+    return object;
+  }
+
   @Override
   public @Nullable Object at(String name) {
     return seen(get(object, name));

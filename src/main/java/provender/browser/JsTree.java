@@ -33,6 +33,9 @@ final class JsTree {
       }
       return object;
     }
+    if (value instanceof JsNode node) {
+      return node.object();
+    }
     JSArray<JSObject> array = new JSArray<>();
     if (value instanceof List<?> list) {
       for (Object item : list) {

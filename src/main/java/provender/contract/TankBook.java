@@ -35,6 +35,11 @@ public final class TankBook {
     return WaterShape.of(read(now));
   }
 
+  /** An entry and every later one that changed it, took it back or brought it back. */
+  public List<Node> history(String entry) {
+    return journal.history(entry);
+  }
+
   /** Who is reckoned to have got how much of one of the last days' feedings. */
   public List<Object> shares(String now, String feeding) {
     return FeedingShape.shares(read(now).feedings(TodayShape.FEEDINGS_DAYS), feeding);

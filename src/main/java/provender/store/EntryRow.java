@@ -7,6 +7,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 
 /** An entry in its place. */
 @Entity
@@ -31,6 +32,9 @@ class EntryRow {
 
   @Column(columnDefinition = "text")
   String written;
+
+  /** Null for what was kept before there were checksums, until {@link Verified} has reckoned it. */
+  @Nullable Long checksum;
 
   @Embeddable
   record Key(

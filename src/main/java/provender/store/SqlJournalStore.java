@@ -7,8 +7,10 @@ import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import provender.sync.Checksum;
 import provender.sync.Envelope;
 import provender.sync.JournalStore;
 import provender.sync.TankKey;
@@ -17,6 +19,11 @@ import provender.sync.TankKey;
 @ApplicationScoped
 class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, EntryRow.Key> {
   private static final String IN_TANK = "key.household = ?1 and key.tank = ?2";
+
+  private static final String SUMS =
+      "select e.key.seq, e.checksum from EntryRow e where e.key.household = :household and e.key.tank = :tank"
+          + " and e.key.seq > :after order by e.key.seq";
+  private static final int ROWS_AT_ONCE = 50_000;
 
   private final Tanks tanks;
 
@@ -57,12 +64,48 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     return new Position(row.head, row.epoch);
   }
 
+  @Override
+  @Transactional
+  public List<Sum> sums(TankKey tank, int size) {
+    List<Sum> sums = new ArrayList<>();
+    long after = 0;
+    List<Object[]> rows = checksums(tank, after);
+    while (!rows.isEmpty()) {
+      for (Object[] row : rows) {
+        after = (Long) row[0];
+        add(sums, after, row[1] instanceof Long checksum ? checksum : 0, size);
+      }
+      rows = checksums(tank, after);
+    }
+    return sums;
+  }
+
+  private static void add(List<Sum> sums, long seq, long checksum, int size) {
+    long page = (seq - 1) / size;
+    Sum last = sums.isEmpty() ? null : sums.get(sums.size() - 1);
+    if (last == null || (last.from() - 1) / size != page) {
+      sums.add(new Sum(seq, seq, 1, checksum));
+    } else {
+      sums.set(sums.size() - 1, new Sum(last.from(), seq, last.count() + 1, Checksum.sum(last.checksum(), checksum)));
+    }
+  }
+
+  private List<Object[]> checksums(TankKey tank, long after) {
+    return getEntityManager()
+        .createQuery(SUMS, Object[].class)
+        .setParameter("household", tank.household())
+        .setParameter("tank", tank.tank())
+        .setParameter("after", after)
+        .setMaxResults(ROWS_AT_ONCE)
+        .getResultList();
+  }
+
   private static TankRow.Key key(TankKey tank) {
     return new TankRow.Key(tank.household(), tank.tank());
   }
 
   private static Stored stored(EntryRow row) {
-    return new Stored(row.key.seq(), row.id, row.written, row.receivedAt);
+    return new Stored(row.key.seq(), row.id, row.written, row.receivedAt, row.checksum == null ? 0 : row.checksum);
   }
 
   /** A journal whose counter row this transaction holds. */
@@ -80,6 +123,13 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     }
 
     @Override
+    public List<Stored> ofKinds(Set<String> kinds) {
+      return find(IN_TANK + " and kind in ?3 order by key.seq", tank.key.household(), tank.key.tank(), kinds).stream()
+          .map(SqlJournalStore::stored)
+          .toList();
+    }
+
+    @Override
     public Stored append(Envelope entry, Instant receivedAt) {
       tank.head++;
       EntryRow row = new EntryRow();
@@ -91,6 +141,9 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
       row.happenedAt = entry.happenedAt();
       row.receivedAt = receivedAt;
       row.written = entry.written().toString();
+      long checksum = Checksum.of(entry.written(), tank.head);
+      row.checksum = checksum;
+      tank.checksum = Checksum.sum(tank.checksum, checksum);
       persist(row);
       return stored(row);
     }

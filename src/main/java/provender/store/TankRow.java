@@ -19,6 +19,9 @@ class TankRow {
   String epoch;
   long head;
 
+  /** What all of its entries add up to, kept in the transaction that adds one. */
+  long checksum;
+
   @Embeddable
   record Key(@Column(name = "household_id") String household, @Column(name = "id") String tank)
       implements Serializable {}

@@ -2,6 +2,7 @@ package provender.sync;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -20,9 +21,15 @@ public interface JournalStore {
   /** Where a journal ends, and which of its restorations it is. */
   Position position(TankKey tank);
 
+  /** What each page of so many places adds up to, in their order. */
+  List<Sum> sums(TankKey tank, int size);
+
   /** One journal while it is written to. */
   interface Writing {
     @Nullable Stored known(String id);
+
+    /** All entries of some kinds, in order. */
+    List<Stored> ofKinds(Set<String> kinds);
 
     /** Gives the entry the next place and keeps it. */
     Stored append(Envelope entry, Instant receivedAt);
@@ -30,10 +37,23 @@ public interface JournalStore {
     Position position();
   }
 
-  /** An entry in its place; {@code written} is its JSON text as it was sent. */
-  record Stored(long seq, String id, String written, Instant receivedAt) {}
+  /** An entry in its place; {@code written} is its JSON text as it was sent, {@code checksum} that of {@link Checksum}. */
+  record Stored(long seq, String id, String written, Instant receivedAt, long checksum) {}
 
   record Position(long head, String epoch) {}
 
-  record Page(List<Stored> entries, Position position) {}
+  record Page(List<Stored> entries, Position position) {
+
+    /** What its entries add up to. */
+    public long checksum() {
+      long sum = 0;
+      for (Stored stored : entries) {
+        sum = Checksum.sum(sum, stored.checksum());
+      }
+      return sum;
+    }
+  }
+
+  /** What the entries in the places {@code from} to {@code to} add up to. */
+  record Sum(long from, long to, long count, long checksum) {}
 }

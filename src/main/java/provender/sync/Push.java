@@ -3,6 +3,7 @@ package provender.sync;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,15 +38,17 @@ public final class Push {
         tank,
         writing -> {
           List<Answer> answers = new ArrayList<>();
+          ChangesSoFar changes = new ChangesSoFar(writing);
           for (JsonNode entry : entries) {
-            answers.add(take(tank, entry, mayRecord, now, writing));
+            answers.add(take(tank, entry, mayRecord, now, writing, changes));
           }
           return new Result(answers, writing.position());
         });
   }
 
   private static Answer take(
-      TankKey tank, JsonNode written, Predicate<String> mayRecord, Instant now, Writing writing) {
+      TankKey tank, JsonNode sent, Predicate<String> mayRecord, Instant now, Writing writing, ChangesSoFar changes) {
+    JsonNode written = withoutPlace(sent);
     EnvelopeReader reader = new EnvelopeReader(written);
     Envelope envelope = reader.read(tank.tank(), mayRecord);
     List<Fault> faults = new ArrayList<>(reader.faults());
@@ -57,7 +60,9 @@ public final class Push {
     }
     @Nullable Stored known = writing.known(envelope.id());
     if (known == null) {
-      return Answer.accepted(envelope.id(), writing.append(envelope, now).seq());
+      long seq = writing.append(envelope, now).seq();
+      List<String> waiting = changes.waitingAfter(envelope, seq);
+      return waiting.isEmpty() ? Answer.accepted(envelope.id(), seq) : Answer.conflicted(envelope.id(), seq, waiting);
     }
     return isSame(known, written)
         ? Answer.duplicate(envelope.id(), known.seq())
@@ -65,11 +70,27 @@ public final class Push {
             envelope.id(), List.of(new Fault("id", "an id of its own: another entry already stands under this one")));
   }
 
+  /** Place and time of arrival are the server's word; what a phone says of them is no part of the entry. */
+  private static JsonNode withoutPlace(JsonNode sent) {
+    return sent instanceof ObjectNode entry && (entry.has("seq") || entry.has("receivedAt"))
+        ? entry.deepCopy().remove(List.of("seq", "receivedAt"))
+        : sent;
+  }
+
   private static boolean isSame(Stored known, JsonNode written) {
+    if (known.written().equals(written.toString())) {
+      return true;
+    }
     try {
-      return JSON.readTree(known.written()).equals(JSON.readTree(written.toString()));
+      return JSON.readTree(known.written()).equals(Push::byValue, JSON.readTree(written.toString()));
     } catch (JsonProcessingException damaged) {
       throw new IllegalStateException("entry " + known.id() + " can no longer be read", damaged);
     }
+  }
+
+  /** Numbers count by their value: 3.0 that came back as 3 is no other. */
+  private static int byValue(JsonNode one, JsonNode other) {
+    boolean same = one.isNumber() && other.isNumber() ? one.decimalValue().compareTo(other.decimalValue()) == 0 : one.equals(other);
+    return same ? 0 : 1;
   }
 }

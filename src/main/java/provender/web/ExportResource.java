@@ -1,5 +1,6 @@
 package provender.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.GET;
@@ -7,12 +8,14 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import provender.people.Seat;
-import provender.report.JournalCsv;
 import provender.sync.JournalStore;
 import provender.sync.JournalStore.Page;
 import provender.sync.JournalStore.Stored;
@@ -25,6 +28,8 @@ import provender.sync.TankKey;
 class ExportResource {
   private static final String JSON_LINES = "application/jsonl";
   private static final String CSV = "text/csv";
+  private static final List<String> FIRST_COLUMNS =
+      List.of("seq", "happenedAt", "zone", "kind", "by", "id", "v", "device", "deviceSeq", "recordedAt", "receivedAt", "tank");
 
   private final JournalStore journals;
   private final Signed signed;
@@ -34,53 +39,55 @@ class ExportResource {
     this.signed = signed;
   }
 
-  /** Is told of each entry in its order. */
-  private interface Taker {
-    void takes(ObjectNode entry) throws IOException;
-  }
-
   @GET
   @Path("/export.jsonl")
   @Produces(JSON_LINES)
   @Operation(summary = "The whole journal as JSON Lines, one entry a line, in its order; importing the lines again changes nothing")
-  public Response lines(@PathParam("tank") String tank) throws IOException {
+  public Response lines(@PathParam("tank") String tank) {
     StringBuilder lines = new StringBuilder();
     each(tank, entry -> lines.append(entry).append('\n'));
-    return attached(lines.toString().getBytes(StandardCharsets.UTF_8), "journal.jsonl");
+    return file(lines.toString(), "journal.jsonl");
   }
 
   @GET
   @Path("/export.csv")
   @Produces(CSV)
   @Operation(
-      summary = "The whole journal as a table (RFC 4180)",
+      summary = "The whole journal as CSV (RFC 4180, UTF-8), one entry a row, for a spreadsheet",
       description =
-          "A line for each food of a feeding and one for every other entry; grams as numbers, times as ISO 8601 with their offset. Text that a"
-              + " spreadsheet would run as a formula begins with an apostrophe.")
-  public Response table(@PathParam("tank") String tank) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (JournalCsv csv = new JournalCsv(out)) {
-      each(tank, csv::add);
-    }
-    return attached(out.toByteArray(), "journal.csv");
+          "A column for each field by its path, such as body.items.0.grams. Texts that begin with = + - @, a tab or a carriage return get"
+              + " an apostrophe in front, so that no spreadsheet takes them for a formula; numbers are untouched. To bring a journal back"
+              + " use the JSON Lines.")
+  public Response table(@PathParam("tank") String tank) {
+    Set<String> bodies = new TreeSet<>();
+    each(tank, entry -> bodies.addAll(CsvTable.cells(entry).keySet()));
+    Set<String> columns = new LinkedHashSet<>(FIRST_COLUMNS);
+    columns.addAll(bodies);
+    CsvTable table = new CsvTable(columns);
+    each(tank, entry -> table.row(CsvTable.cells(entry)));
+    return file(table.text(), "journal.csv");
   }
 
-  private void each(String tank, Taker taker) throws IOException {
+  private void each(String tank, Consumer<JsonNode> reader) {
     Seat seat = signed.seat(tank);
     TankKey key = new TankKey(seat.household(), seat.tank());
-    Page page = new Pull(journals).after(key, 0, Pull.MOST_ENTRIES);
-    while (!page.entries().isEmpty()) {
-      long after = 0;
+    long after = 0;
+    for (Page page = page(key, after); !page.entries().isEmpty(); page = page(key, after)) {
       for (Stored stored : page.entries()) {
         ObjectNode entry = (ObjectNode) Json.object(stored.written());
-        taker.takes(entry.put("seq", stored.seq()).put("receivedAt", stored.receivedAt().toString()));
+        reader.accept(entry.put("seq", stored.seq()).put("receivedAt", stored.receivedAt().toString()));
         after = stored.seq();
       }
-      page = new Pull(journals).after(key, after, Pull.MOST_ENTRIES);
     }
   }
 
-  private static Response attached(byte[] file, String name) {
-    return Response.ok(file).header("Content-Disposition", "attachment; filename=\"" + name + "\"").build();
+  private Page page(TankKey tank, long after) {
+    return new Pull(journals).after(tank, after, Pull.MOST_ENTRIES);
+  }
+
+  private static Response file(String text, String name) {
+    return Response.ok(text.getBytes(StandardCharsets.UTF_8))
+        .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+        .build();
   }
 }

@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
 class Headers {
   private static final Pattern IMPORT_MAP =
       Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);
+  private static final long MOST_BYTES = 1024 * 1024;
   private static final Set<HttpMethod> HARMLESS = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
 
   private final String contentSecurity =
@@ -39,10 +40,30 @@ class Headers {
           .response()
           .setStatusCode(403)
           .putHeader("Content-Type", Problem.MEDIA_TYPE)
-          .end("{\"type\":\"about:blank\",\"title\":\"sent from another site\",\"status\":403,\"errors\":[]}");
+          .end("{\"type\":\"about:blank\",\"kind\":\"other-site\",\"title\":\"sent from another site\",\"status\":403,\"errors\":[]}");
+      return;
+    }
+    if (mayBeTooLarge(context)) {
+      context
+          .response()
+          .setStatusCode(413)
+          .putHeader("Content-Type", Problem.MEDIA_TYPE)
+          .end("{\"type\":\"about:blank\",\"kind\":\"too-large\",\"title\":\"a request holds at most 1 MiB and says its length\",\"status\":413,\"errors\":[]}");
       return;
     }
     context.next();
+  }
+
+  /** Only a steward's import may be long; a body that does not say its length could be. */
+  private static boolean mayBeTooLarge(RoutingContext context) {
+    if (context.normalizedPath().endsWith("/import")) {
+      return false;
+    }
+    String length = context.request().getHeader("Content-Length");
+    if (length == null) {
+      return context.request().getHeader("Transfer-Encoding") != null;
+    }
+    return length.length() > 7 || Long.parseLong(length) > MOST_BYTES;
   }
 
   private void mark(RoutingContext context) {

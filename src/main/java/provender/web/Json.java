@@ -5,7 +5,10 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
 import java.util.Map;
+import provender.sync.JournalStore.Position;
 
 /** Reads request bodies; numbers keep their digits, a key that stands twice is refused. */
 final class Json {
@@ -32,5 +35,17 @@ final class Json {
 
   static Map<?, ?> map(String body) {
     return READER.convertValue(object(body), Map.class);
+  }
+
+  static String hint(String tank, long head) {
+    return READER.createObjectNode().put("tank", tank).put("head", head).toString();
+  }
+
+  /** Every answer about a journal ends with where it stands. */
+  static ObjectNode ended(ObjectNode answer, Position position) {
+    return answer
+        .put("head", position.head())
+        .put("epoch", position.epoch())
+        .put("serverTime", Instant.now().toString());
   }
 }

@@ -5,56 +5,69 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A refusal as RFC 9457 writes it, with each bad field and what it takes. */
+/** A refusal as RFC 9457 writes it, with a word for its kind that programs can go by, each bad field and what it takes. */
 final class Problem extends RuntimeException {
   static final String MEDIA_TYPE = "application/problem+json";
 
   private final int status;
+  private final String kind;
   private final String title;
   private final List<?> errors;
 
-  private Problem(int status, String title, List<?> errors) {
+  private Problem(int status, String kind, String title, List<?> errors) {
     super(title, null, false, false);
     this.status = status;
+    this.kind = kind;
     this.title = title;
     this.errors = errors;
   }
 
   static Problem badRequest(String title, String field, String takes) {
-    return new Problem(400, title, List.of(Map.of("field", field, "takes", takes)));
+    return new Problem(400, "bad-fields", title, List.of(Map.of("field", field, "takes", takes)));
   }
 
   static Problem badFields(List<?> errors) {
-    return new Problem(400, "some fields cannot be used", errors);
+    return new Problem(400, "bad-fields", "some fields cannot be used", errors);
   }
 
   static Problem signInNeeded() {
-    return new Problem(401, "sign in first", List.of());
+    return new Problem(401, "sign-in", "sign in first", List.of());
   }
 
-  static Problem notAllowed(String title) {
-    return new Problem(403, title, List.of());
+  /** @param kind guest or steward-only: who signs in anew as the same keeper gets the same answer */
+  static Problem notAllowed(String kind, String title) {
+    return new Problem(403, kind, title, List.of());
   }
 
   static Problem notFound() {
-    return new Problem(404, "nothing is known under this address", List.of());
+    return new Problem(404, "unknown", "nothing is known under this address", List.of());
   }
 
   static Problem tooLarge(String title) {
-    return new Problem(413, title, List.of());
+    return new Problem(413, "too-large", title, List.of());
   }
 
   static Problem tooMany(String title) {
-    return new Problem(429, title, List.of());
+    return new Problem(429, "too-many", title, List.of());
+  }
+
+  /** The app on the phone is of a version this server no longer understands. */
+  static Problem appTooOld(String title) {
+    return new Problem(426, "app-too-old", title, List.of());
+  }
+
+  static Problem unavailable(String kind, String title) {
+    return new Problem(503, kind, title, List.of());
   }
 
   static Problem of(int status, String title) {
-    return new Problem(status, title, List.of());
+    return new Problem(status, "other", title, List.of());
   }
 
   Map<String, Object> body() {
     Map<String, Object> body = new LinkedHashMap<>();
     body.put("type", "about:blank");
+    body.put("kind", kind);
     body.put("title", title);
     body.put("status", status);
     body.put("errors", errors);

@@ -55,7 +55,7 @@ class Signed {
     for (PeopleStore.Membership membership : people.memberships(keeper().id())) {
       if (membership.household().equals(household)) {
         if (membership.role() != Role.STEWARD) {
-          throw Problem.notAllowed("only a steward of the household may do this");
+          throw Problem.notAllowed("steward-only", "only a steward of the household may do this");
         }
         return;
       }
@@ -66,7 +66,7 @@ class Signed {
   Seat seatToRecord(String tank) {
     Seat seat = seat(tank);
     if (seat.role() == Role.GUEST) {
-      throw Problem.notAllowed("a guest may read, not record");
+      throw Problem.notAllowed("guest", "a guest may read, not record");
     }
     return seat;
   }

@@ -40,11 +40,13 @@ class TankResource {
   private final JournalStore journals;
   private final PeopleStore people;
   private final Signed signed;
+  private final Hints hints;
 
-  TankResource(JournalStore journals, PeopleStore people, Signed signed) {
+  TankResource(JournalStore journals, PeopleStore people, Signed signed, Hints hints) {
     this.journals = journals;
     this.people = people;
     this.signed = signed;
+    this.hints = hints;
   }
 
   @GET
@@ -71,7 +73,13 @@ class TankResource {
   @POST
   @Path("/{tank}/entries")
   @Consumes(MediaType.APPLICATION_JSON)
-  @Operation(summary = "Push at most 500 entries in 256 KiB; each is answered for itself, and a 200 means kept")
+  @Operation(
+      summary = "Push at most 500 entries in 256 KiB; each is answered for itself, and a 200 means kept",
+      description =
+          "outcome is accepted, duplicate, conflicted or refused. A conflicted entry is kept in its place like an accepted one, but the"
+              + " fields named (a feeder's drops, times and running, a fish's status) stay as they stood, since its writer had not seen"
+              + " them (saw); they wait for a record entry whose saw names the newest place. A refused one carries a problem. A 403"
+              + " has kind guest, steward-only or other-site, a 401 kind sign-in; a tank one has no seat at any more is 404.")
   public String push(@PathParam("tank") String tank, String body) {
     Seat seat = signed.seatToRecord(tank);
     if (body.getBytes(StandardCharsets.UTF_8).length > Push.MOST_BYTES) {
@@ -86,22 +94,25 @@ class TankResource {
     Push.Result result =
         new Push(journals)
             .take(key(seat), list, keeper -> people.isMember(seat.household(), keeper), Instant.now());
+    hints.committed(key(seat), result.position().head());
     ObjectNode answer = JSON.createObjectNode();
     ArrayNode answers = answer.putArray("answers");
     result.answers().forEach(one -> write(one, answers.addObject()));
-    return ended(answer, result.position()).toString();
+    return Json.ended(answer, result.position()).toString();
   }
 
   @GET
   @Path("/{tank}/entries")
-  @Operation(summary = "Pull the entries after a place, in order, at most 500 a page")
+  @Operation(
+      summary = "Pull the entries after a place, in order, at most 500 a page",
+      description = "checksum is what the page adds up to, as described under checksums.")
   public String pull(
       @PathParam("tank") String tank,
       @QueryParam("after") @DefaultValue("0") String after,
       @QueryParam("limit") @DefaultValue("500") String limit) {
     Seat seat = signed.seat(tank);
-    long from = whole("after", after, 0, Long.MAX_VALUE);
-    int most = (int) whole("limit", limit, 1, Pull.MOST_ENTRIES);
+    long from = Parameter.whole("after", after, 0, Long.MAX_VALUE);
+    int most = (int) Parameter.whole("limit", limit, 1, Pull.MOST_ENTRIES);
     Page page = new Pull(journals).after(key(seat), from, most);
     ObjectNode answer = JSON.createObjectNode();
     ArrayNode entries = answer.putArray("entries");
@@ -111,7 +122,8 @@ class TankResource {
       last = stored.seq();
     }
     answer.put("more", last < page.position().head() && !page.entries().isEmpty());
-    return ended(answer, page.position()).toString();
+    answer.put("checksum", page.checksum());
+    return Json.ended(answer, page.position()).toString();
   }
 
   private static JsonNode inItsPlace(Stored stored) {
@@ -124,31 +136,16 @@ class TankResource {
     if (one.seq() != null) {
       answer.put("seq", one.seq());
     }
+    if (!one.fields().isEmpty()) {
+      ArrayNode fields = answer.putArray("fields");
+      one.fields().forEach(fields::add);
+    }
     if (!one.faults().isEmpty()) {
       ObjectNode problem = answer.putObject("problem");
-      problem.put("type", "about:blank").put("title", "some fields cannot be used").put("status", 422);
+      problem.put("type", "about:blank").put("kind", "bad-fields").put("title", "some fields cannot be used").put("status", 422);
       ArrayNode errors = problem.putArray("errors");
       one.faults().forEach(fault -> errors.addObject().put("field", fault.field()).put("takes", fault.takes()));
     }
-  }
-
-  private static ObjectNode ended(ObjectNode answer, Position position) {
-    return answer
-        .put("head", position.head())
-        .put("epoch", position.epoch())
-        .put("serverTime", Instant.now().toString());
-  }
-
-  private static long whole(String field, String text, long least, long most) {
-    try {
-      long number = Long.parseLong(text);
-      if (number >= least && number <= most) {
-        return number;
-      }
-    } catch (NumberFormatException notANumber) {
-      // Refused below, like a number out of bounds.
-    }
-    throw Problem.badRequest("a field cannot be used", field, "a whole number from " + least + " to " + most);
   }
 
   private static TankKey key(Seat seat) {

@@ -20,6 +20,8 @@ import provender.Phone;
 public abstract class JournalStoreContract {
   private static final Instant NOW = Instant.parse("2026-06-15T06:10:05Z");
   private static final int THREADS = 8;
+  private static final String ONE = UUID.randomUUID().toString();
+  private static final String OTHER = UUID.randomUUID().toString();
 
   private final String device = UUID.randomUUID().toString();
   private long lastSeq;
@@ -118,6 +120,84 @@ public abstract class JournalStoreContract {
         .containsExactlyInAnyOrderElementsOf(sent.stream().map(entry -> entry.path("id").asText()).toList());
     assertThat(kept).extracting(JournalStore.Stored::seq)
         .containsExactlyElementsOf(LongStream.rangeClosed(1, 40).boxed().toList());
+  }
+
+  @Test
+  void a_change_that_can_harm_by_someone_who_had_not_seen_what_stands_is_kept_and_waits() {
+    push(List.of(switched(ONE, true, 0)));
+    push(List.of(switched(ONE, false, 1)));
+    JsonNode blind = switched(OTHER, true, 1);
+
+    Answer answer = push(List.of(blind)).answers().get(0);
+    assertThat(answer.outcome()).isEqualTo(Answer.Outcome.CONFLICTED);
+    assertThat(answer.fields()).containsExactly("running");
+    assertThat(answer.seq()).isEqualTo(3);
+    assertThat(store().read(tank(), 2, 500).entries()).singleElement()
+        .extracting(JournalStore.Stored::written).isEqualTo(blind.toString());
+    assertThat(push(List.of(switched(OTHER, true, 3))).answers().get(0).outcome()).isEqualTo(Answer.Outcome.ACCEPTED);
+  }
+
+  @Test
+  void two_such_changes_in_one_batch_are_held_against_each_other() {
+    assertThat(push(List.of(switched(ONE, true, 0), switched(OTHER, false, 0), switched(OTHER, false, 2))).answers())
+        .extracting(Answer::outcome)
+        .containsExactly(Answer.Outcome.ACCEPTED, Answer.Outcome.CONFLICTED, Answer.Outcome.ACCEPTED);
+  }
+
+  @Test
+  void whoever_does_not_say_what_they_saw_has_seen_nothing() {
+    push(List.of(switched(ONE, true, 0)));
+    ObjectNode silent = switched(OTHER, false, 1);
+    silent.withObject("/body").remove("saw");
+    assertThat(push(List.of(silent)).answers().get(0).outcome()).isEqualTo(Answer.Outcome.CONFLICTED);
+  }
+
+  @Test
+  void a_change_that_was_taken_back_stands_in_nobodys_way() {
+    JsonNode first = switched(ONE, true, 0);
+    ObjectNode withdrawal = Phone.feeding(UUID.randomUUID().toString(), tank().tank(), ONE, ++lastSeq, "teo").put("kind", "withdrawal");
+    withdrawal.putObject("body").put("entry", first.path("id").asText()).put("withdrawn", true);
+    push(List.of(first, withdrawal));
+    assertThat(push(List.of(switched(OTHER, false, 0))).answers().get(0).outcome()).isEqualTo(Answer.Outcome.ACCEPTED);
+  }
+
+  @Test
+  void a_page_adds_up_to_what_its_entries_do_and_the_sums_of_pages_to_the_whole() {
+    List<JsonNode> sent = entries(23);
+    push(sent);
+
+    long whole = 0;
+    for (int i = 0; i < sent.size(); i++) {
+      whole = Checksum.sum(whole, Checksum.of(sent.get(i), i + 1));
+    }
+    assertThat(store().read(tank(), 0, 500).checksum()).isEqualTo(whole);
+    List<JournalStore.Sum> sums = store().sums(tank(), 10);
+    assertThat(sums).extracting(JournalStore.Sum::from).containsExactly(1L, 11L, 21L);
+    assertThat(sums).extracting(JournalStore.Sum::to).containsExactly(10L, 20L, 23L);
+    assertThat(sums).extracting(JournalStore.Sum::count).containsExactly(10L, 10L, 3L);
+    assertThat(sums.stream().mapToLong(JournalStore.Sum::checksum).reduce(0, Checksum::sum)).isEqualTo(whole);
+    assertThat(store().read(tank(), 10, 10).checksum()).isEqualTo(sums.get(1).checksum());
+  }
+
+  @Test
+  void an_entry_of_a_later_version_with_unknown_fields_is_kept_as_it_was_sent() {
+    ObjectNode entry = ((ObjectNode) entries(1).get(0)).put("kind", "moonlight").put("v", 99).put("later", "🌙");
+    entry.putObject("body").put("lux", 0.25).putArray("deep").addArray().addObject().putNull("nothing");
+    assertThat(push(List.of(entry)).answers().get(0).outcome()).isEqualTo(Answer.Outcome.ACCEPTED);
+    assertThat(store().read(tank(), 0, 500).entries()).singleElement()
+        .extracting(JournalStore.Stored::written).isEqualTo(entry.toString());
+  }
+
+  @Test
+  void an_entry_sent_again_with_the_place_it_was_given_is_the_same_entry() {
+    ObjectNode entry = (ObjectNode) entries(1).get(0);
+    push(List.of(entry));
+    ObjectNode again = entry.deepCopy().put("seq", 1).put("receivedAt", NOW.toString());
+    assertThat(push(List.of(again)).answers().get(0).outcome()).isEqualTo(Answer.Outcome.DUPLICATE);
+  }
+
+  private ObjectNode switched(String phone, boolean running, long saw) {
+    return Phone.switched(tank().tank(), phone, ++lastSeq, "teo", running, saw);
   }
 
   private Push.Result push(List<JsonNode> entries) {

@@ -1,15 +1,20 @@
 package provender.sync;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Journals in lists: the plainest store that keeps the contract, for tests that need no database. */
 public final class MemoryJournalStore implements JournalStore {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
   private final Map<TankKey, List<Stored>> journals = new HashMap<>();
 
   @Override
@@ -30,6 +35,18 @@ public final class MemoryJournalStore implements JournalStore {
     return new Position(journal(tank).size(), "memory");
   }
 
+  @Override
+  public synchronized List<Sum> sums(TankKey tank, int size) {
+    List<Stored> all = journal(tank);
+    List<Sum> sums = new ArrayList<>();
+    for (int from = 0; from < all.size(); from += size) {
+      List<Stored> page = all.subList(from, Math.min(all.size(), from + size));
+      long checksum = new Page(page, position(tank)).checksum();
+      sums.add(new Sum(page.get(0).seq(), page.get(page.size() - 1).seq(), page.size(), checksum));
+    }
+    return sums;
+  }
+
   private List<Stored> journal(TankKey tank) {
     return journals.getOrDefault(tank, List.of());
   }
@@ -41,8 +58,22 @@ public final class MemoryJournalStore implements JournalStore {
     }
 
     @Override
+    public List<Stored> ofKinds(Set<String> kinds) {
+      return entries.stream().filter(stored -> kinds.contains(kind(stored))).toList();
+    }
+
+    private static String kind(Stored stored) {
+      try {
+        return JSON.readTree(stored.written()).path("kind").asText();
+      } catch (JsonProcessingException impossible) {
+        throw new IllegalStateException(impossible);
+      }
+    }
+
+    @Override
     public Stored append(Envelope entry, Instant receivedAt) {
-      Stored stored = new Stored(entries.size() + 1L, entry.id(), entry.written().toString(), receivedAt);
+      long seq = entries.size() + 1L;
+      Stored stored = new Stored(seq, entry.id(), entry.written().toString(), receivedAt, Checksum.of(entry.written(), seq));
       entries.add(stored);
       return stored;
     }

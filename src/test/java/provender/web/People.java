@@ -37,6 +37,12 @@ enum People {
     return given().cookie(Signed.COOKIE, session);
   }
 
+  /** The header that says who asks, for a client of another kind. */
+  String cookie() {
+    asks();
+    return Signed.COOKIE + "=" + session;
+  }
+
   RequestSpecification asksInANewSession() {
     return this == STRANGER ? given() : given().cookie(Signed.COOKIE, newSession());
   }

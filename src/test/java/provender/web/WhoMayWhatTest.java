@@ -5,8 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
+import io.restassured.RestAssured;
 import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,6 +37,7 @@ class WhoMayWhatTest {
           "join", "{\"code\":\"guessed\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}",
           "tank", "{\"name\":\"Second tank\",\"zone\":\"Europe/Berlin\"}",
           "weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}",
+          "lines", "\n",
           "", "");
 
   @Test
@@ -68,9 +77,24 @@ class WhoMayWhatTest {
     String method = Objects.requireNonNull(row.get("method"));
     var asked = method.equals("DELETE") ? who.asksInANewSession() : who.asks();
     if (!body.isEmpty()) {
-      asked = asked.contentType(ContentType.JSON).body(body);
+      asked = asked.contentType(body.isBlank() ? "application/jsonl" : "application/json").body(body.getBytes(StandardCharsets.UTF_8));
+    }
+    if (path.endsWith("/hints")) {
+      return statusOfALine(who, path);
     }
     return asked.request(method, path).statusCode();
+  }
+
+  /** The answer to this one never ends: only its beginning is read. */
+  private static int statusOfALine(People who, String path) {
+    HttpRequest request = HttpRequest.newBuilder(URI.create(RestAssured.baseURI + ":" + RestAssured.port + path))
+        .header("Cookie", who.cookie()).build();
+    HttpResponse<InputStream> answer = HttpClient.newHttpClient().sendAsync(request, HttpResponse.BodyHandlers.ofInputStream()).join();
+    try (InputStream line = answer.body()) {
+      return answer.statusCode();
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
   }
 
   private static List<Map<String, String>> table() {

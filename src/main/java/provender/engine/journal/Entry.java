@@ -62,6 +62,10 @@ final class Entry {
     return written.text("happenedAt", "");
   }
 
+  Node written() {
+    return written;
+  }
+
   Node body() {
     Node body = written.node("body");
     return body == null ? NOTHING : body;

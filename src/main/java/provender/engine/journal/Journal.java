@@ -148,6 +148,11 @@ public final class Journal {
     return WaterLog.moments(dosings);
   }
 
+  /** An entry and every later one that changed it, took it back or brought it back, in the order in which they count. */
+  public List<Node> history(String id) {
+    return kept(id).history();
+  }
+
   /** Changes that wait for a person to decide. */
   public List<Conflict> conflicts() {
     return records.conflicts();

@@ -58,9 +58,28 @@ final class Kept {
     return !amendments.isEmpty();
   }
 
+  /** This entry and every later one that changed it, took it back or brought it back, in the order in which they count. */
+  List<Node> history() {
+    List<Entry> hands = inOrder();
+    hands.addAll(withdrawals.values());
+    hands.sort(Kept::byRank);
+    List<Node> history = new ArrayList<>();
+    if (entry != null) {
+      history.add(entry.written());
+    }
+    for (Entry hand : hands) {
+      history.add(hand.written());
+    }
+    return history;
+  }
+
+  private static boolean takesBack(Entry withdrawal) {
+    return !Boolean.FALSE.equals(withdrawal.body().at("withdrawn"));
+  }
+
   boolean isWithdrawn() {
     Entry last = last(withdrawals);
-    return last != null && !Boolean.FALSE.equals(last.body().at("withdrawn"));
+    return last != null && takesBack(last);
   }
 
   /** When it happened, after corrections; null when no time can be read from it. */

@@ -94,15 +94,22 @@ final class SharedRecords {
     List<Conflict> conflicts = new ArrayList<>();
     for (String record : changes.keySet()) {
       for (String key : keys(record)) {
-        Merge merged = folded(record, key);
-        for (String field : merged.open()) {
-          Field stands = merged.fields().get(field);
-          Field other = merged.waiting(field);
-          if (stands != null && other != null) {
-            double seen = Math.max(stands.from().place(), other.from().place());
-            conflicts.add(new Conflict(record, key, field, stands.side(), other.side(), seen));
-          }
-        }
+        conflicts.addAll(conflicts(record, key));
+      }
+    }
+    return conflicts;
+  }
+
+  /** The open conflicts of one record. */
+  List<Conflict> conflicts(String record, String key) {
+    List<Conflict> conflicts = new ArrayList<>();
+    Merge merged = folded(record, key);
+    for (String field : merged.open()) {
+      Field stands = merged.fields().get(field);
+      Field other = merged.waiting(field);
+      if (stands != null && other != null) {
+        double seen = Math.max(stands.from().place(), other.from().place());
+        conflicts.add(new Conflict(record, key, field, stands.side(), other.side(), seen));
       }
     }
     return conflicts;
