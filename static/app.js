@@ -41,6 +41,8 @@ import { UndoToast } from "./ui/undo-toast.js";
 import { WhyDialog } from "./ui/why-dialog.js";
 import { watchForUpdates } from "./update.js";
 import { LevelChart } from "./water/level-chart.js";
+import { WeekChart } from "./week/week-chart.js";
+import { WeekPage } from "./week/week-page.js";
 import { WaterPage } from "./water/water-page.js";
 import { WhatIf } from "./water/what-if.js";
 
@@ -81,6 +83,8 @@ const elements = {
   "today-page": TodayPage,
   "undo-toast": UndoToast,
   "water-page": WaterPage,
+  "week-chart": WeekChart,
+  "week-page": WeekPage,
   "what-if": WhatIf,
   "why-dialog": WhyDialog,
 };
@@ -88,7 +92,7 @@ const elements = {
 /** @type {Record<string, string>} */
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
-  join: "join-page", water: "water-page", feeders: "feeder-page", "first-start": "first-start",
+  join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", "first-start": "first-start",
 };
 const openToAll = ["sign-in", "join", "first-start"];
 

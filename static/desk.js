@@ -226,6 +226,11 @@ export class Desk extends EventTarget {
     return this.#opened().water();
   }
 
+  /** How the open tank stood at the end of a day that has passed. @param {number} day epoch day */
+  endOf(day) {
+    return this.#opened().endOf(day);
+  }
+
   /** Who is reckoned to have got how much of one of the last days' feedings. @param {string} feeding its id */
   shares(feeding) {
     return this.#opened().shares(feeding);

@@ -66,6 +66,12 @@ export class OpenTank {
     return this.#book.water(this.nowIso());
   }
 
+  /** @param {number} day epoch day @returns {Today} */
+  endOf(day) {
+    if (!this.#book) throw new Error("the tank is still being read");
+    return this.#book.today(this.isoAt(day, 1439));
+  }
+
   /** @param {string} feeding */
   shares(feeding) {
     return this.#book?.shares(this.nowIso(), feeding) ?? [];

@@ -2,10 +2,11 @@ import { html, svg } from "lit";
 
 /** Our own pictures on a field of 24 by 24, drawn to be told apart by shape alone. */
 const drawings = {
-  // the five destinations
+  // the six destinations
   feed: svg`<path d="M3 8.5h18M5 8.5c0 3 3 5 7 5s7-2 7-5"/><path d="M8.5 5.5 12 2.5l3.5 3"/><g class="solid"><circle cx="8" cy="17.5" r="1.2"/><circle cx="12" cy="20.5" r="1.2"/><circle cx="16" cy="17.5" r="1.2"/></g>`,
   today: svg`<path d="M2 16c2.5 0 2.5-2 5-2s2.5 2 5 2 2.5-2 5-2 2.5 2 5 2M2 20.5c2.5 0 2.5-2 5-2s2.5 2 5 2 2.5-2 5-2 2.5 2 5 2"/><path d="M12 11.5V3"/><path class="solid" d="M12 3l6 2.2-6 2.3z"/>`,
   fish: svg`<path d="M2.5 12C5.5 7 10 5.5 13 6.5c2.6.9 3.8 3 4.5 4.5l4-4v10l-4-4c-.7 1.5-1.9 3.6-4.5 4.5-3 1-7.5-.5-10.5-5.5z"/><circle class="solid" cx="7.5" cy="11" r="1.1"/>`,
+  week: svg`<path d="M3.5 20.5h17M5.5 17v-4M9 17V9M12.5 17v-6M16 17V6M19.5 17v-8"/><path d="M3.5 5.5c3-2 5 1 8-1s5-1 9 0"/>`,
   water: svg`<path d="M12 3c4 5 6 8 6 11.2a6 6 0 0 1-12 0C6 11 8 8 12 3z"/><path d="M9 14.5a3 3 0 0 0 3 3"/>`,
   more: svg`<path d="M4 7h9M17 7h3M4 12h3M11 12h9M4 17h11M19 17h1"/><circle cx="15" cy="7" r="2"/><circle cx="9" cy="12" r="2"/><circle cx="17" cy="17" r="2"/>`,
 

@@ -74,7 +74,8 @@ export class MorePage extends Element {
       : html`<p>${icon("sent")} ${t("more.allSent")}</p>`}
       <refused-list .refusals=${this.#refusals}
         @refused-list-again=${(/** @type {CustomEvent<string>} */ event) => desk.tryAgain(event.detail)}></refused-list>
-      ${desk.tank ? html`<p><a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.jsonl`} download>${t("more.export")}</a></p>` : ""}
+      ${desk.tank ? html`<p class="row"><a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.jsonl`} download>${t("more.export")}</a>
+        <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.csv`} download>${t("more.exportTable")}</a></p>` : ""}
       <p>${t("more.signedIn", { name: desk.keeper?.name ?? "" })}</p>
       <button type="button" class="firm" ?disabled=${this.#leaving} @click=${() => this.#leave(desk)}>${t("more.signOut")}</button>
       <p role="status">${unsent ? html`<small>${t("more.signOutUnsent")}</small>` : ""}</p>

@@ -3,9 +3,9 @@ import { Element } from "./element.js";
 import { icon } from "./icons.js";
 import { t } from "../text/index.js";
 
-const places = ["feed", "today", "fish", "water", "more"];
+const places = ["feed", "today", "week", "fish", "water", "more"];
 
-/** The five destinations: under the thumb on a phone, down the side where there is room. */
+/** The six destinations: under the thumb on a phone, down the side where there is room. */
 export class NavBar extends Element {
   static properties = { here: {}, findings: { type: Number }, news: { type: Boolean } };
 

@@ -9,6 +9,7 @@ import provender.engine.quantity.Day;
  *
  * @param species as the tables know it, or null for one they lack
  * @param measurements oldest first
+ * @param left the day on which somebody wrote that it had moved out or died
  * @param arrived null when it was there before the journal began
  */
 public record Fish(
@@ -22,10 +23,19 @@ public record Fish(
     boolean isHere,
     double dominance,
     @Nullable Day arrived,
+    @Nullable Day left,
     List<Measurement> measurements) {
 
+  /** One that is here, or of which nobody knows since when it is not. */
+  public Fish(
+      String key, String name, String speciesName, @Nullable Species species, Guild guild, int count, boolean inIsolation,
+      boolean isHere, double dominance, @Nullable Day arrived, List<Measurement> measurements) {
+    this(key, name, speciesName, species, guild, count, inIsolation, isHere, dominance, arrived, null, measurements);
+  }
+
   public boolean wasHereOn(Day day) {
-    return isHere && (arrived == null || !day.isBefore(arrived));
+    boolean notGone = isHere || left != null && day.isBefore(left);
+    return notGone && (arrived == null || !day.isBefore(arrived));
   }
 
   /** Whether its mass is another every day, along its species' curve. */

@@ -108,7 +108,12 @@ final class Roster {
         SharedRecords.text(fields, "status", "here").equals("here"),
         Math.max(0, SharedRecords.number(fields, "dominance", 1)),
         day(SharedRecords.text(fields, "arrivedOn", "")),
+        left(fields.get("status")),
         measurements(key, fields));
+  }
+
+  private static @Nullable Day left(@Nullable Field status) {
+    return status == null || "here".equals(status.value()) ? null : day(status.from().happenedAt());
   }
 
   /** A species of the tables; else one of the family its keeper named, of the greatest length they gave. */

@@ -55,11 +55,11 @@ final class WaterRules {
     }
   }
 
-  /** In four weeks of the same feeding and exchanges even the low end lies above what is wanted, and above today. */
+  /** In four weeks of the same feeding and exchanges even the low end lies above what is wanted. */
   private void whatComesInGoesOut(IonRun run, double wanted, List<Finding> findings) {
     Range now = run.level(today);
     Range then = run.level(today.plus(FOUR_WEEKS));
-    if (run.fit() == null || now == null || then == null || !(then.low() > wanted) || then.value() <= now.value()) {
+    if (run.fit() == null || now == null || then == null || !(then.low() > wanted)) {
       return;
     }
     Range export = run.fit().export();

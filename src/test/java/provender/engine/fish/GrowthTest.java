@@ -151,6 +151,14 @@ class GrowthTest {
     assertThat(new Fish("it", "it", "x", null, guild(), 1, false, false, 1, null, List.of()).wasHereOn(DAY)).isFalse();
   }
 
+  @Test
+  void a_fish_that_moved_out_still_ate_on_the_days_before() {
+    Fish gone = new Fish("it", "it", "x", null, guild(), 1, false, false, 1, DAY.plus(-9), DAY, List.of());
+    assertThat(gone.wasHereOn(DAY.plus(-10))).isFalse();
+    assertThat(gone.wasHereOn(DAY.plus(-1))).isTrue();
+    assertThat(gone.wasHereOn(DAY)).isFalse();
+  }
+
   private static Weight weight(Measurement... measurements) {
     return Weight.of(fish(measurements), DAY, Log.REFERENCE.constants());
   }
