@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import org.jspecify.annotations.Nullable;
 
 /** A whole copy of the embedded database each day, made while it runs; old copies make room by {@link Kept}. */
 @ApplicationScoped
@@ -81,18 +82,32 @@ class Backups {
     Files.move(growing, target);
   }
 
-  private void prune(LocalDate today) throws IOException {
-    List<LocalDate> days = new ArrayList<>();
-    try (Stream<Path> files = Files.list(folder)) {
-      files.map(file -> file.getFileName().toString())
-          .filter(name -> name.matches(PREFIX + "\\d{4}-\\d{2}-\\d{2}\\" + SUFFIX))
-          .forEach(name -> days.add(LocalDate.parse(name.substring(PREFIX.length(), name.length() - SUFFIX.length()))));
+  /** The day of the newest copy; null when there is none, or none can be seen. */
+  @Nullable LocalDate last() {
+    try {
+      return days().stream().max(LocalDate::compareTo).orElse(null);
+    } catch (IOException unseen) {
+      return null;
     }
+  }
+
+  private void prune(LocalDate today) throws IOException {
+    List<LocalDate> days = days();
     List<LocalDate> kept = Kept.of(days, today);
     for (LocalDate day : days) {
       if (!kept.contains(day)) {
         Files.deleteIfExists(folder.resolve(PREFIX + day + SUFFIX));
       }
     }
+  }
+
+  private List<LocalDate> days() throws IOException {
+    List<LocalDate> days = new ArrayList<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      files.map(file -> file.getFileName().toString())
+          .filter(name -> name.matches(PREFIX + "\\d{4}-\\d{2}-\\d{2}\\" + SUFFIX))
+          .forEach(name -> days.add(LocalDate.parse(name.substring(PREFIX.length(), name.length() - SUFFIX.length()))));
+    }
+    return days;
   }
 }

@@ -2,6 +2,7 @@ package provender.store;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -26,14 +27,17 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
   private static final int ROWS_AT_ONCE = 50_000;
 
   private final Tanks tanks;
+  private final Instance<Verified> verified;
 
-  SqlJournalStore(Tanks tanks) {
+  SqlJournalStore(Tanks tanks, Instance<Verified> verified) {
     this.tanks = tanks;
+    this.verified = verified;
   }
 
   @Override
   @Transactional
   public <T> T write(TankKey tank, Function<Writing, T> work) {
+    verified.get().mustBeSound(tank);
     TankRow row = tanks.findById(key(tank), LockModeType.PESSIMISTIC_WRITE);
     if (row == null) {
       throw new IllegalArgumentException("no such tank");
@@ -46,6 +50,7 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
   @Override
   @Transactional
   public Page read(TankKey tank, long after, int limit) {
+    verified.get().mustBeSound(tank);
     List<Stored> entries = new ArrayList<>();
     find(IN_TANK + " and key.seq > ?3 order by key.seq", tank.household(), tank.tank(), after)
         .page(0, limit)

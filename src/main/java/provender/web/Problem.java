@@ -56,8 +56,9 @@ final class Problem extends RuntimeException {
     return new Problem(426, "app-too-old", title, List.of());
   }
 
-  static Problem unavailable(String kind, String title) {
-    return new Problem(503, kind, title, List.of());
+  /** Locked (RFC 4918): about this journal alone, so that others go on meanwhile. */
+  static Problem damaged() {
+    return new Problem(423, "journal-damaged", "this journal is damaged on the server and not served; what is on the phone stays there", List.of());
   }
 
   static Problem of(int status, String title) {

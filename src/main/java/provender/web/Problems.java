@@ -4,6 +4,7 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.Response;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import provender.sync.DamagedJournal;
 
 /** Turns every fault into a problem; what went wrong inside is written to the log and to nobody else. */
 final class Problems {
@@ -12,6 +13,11 @@ final class Problems {
   @ServerExceptionMapper
   Response problem(Problem problem) {
     return problem.response();
+  }
+
+  @ServerExceptionMapper
+  Response damaged(DamagedJournal damaged) {
+    return Problem.damaged().response();
   }
 
   @ServerExceptionMapper

@@ -1,0 +1,105 @@
+package provender.store;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import provender.sync.Checksum;
+import provender.sync.TankKey;
+
+/**
+ * Reads every journal whole: places without a hole, each text adding up to its checksum, all of them to the tank's, and every
+ * id to be found by its index. A database opens a damaged file without a word when the damage is in a page it does not read.
+ */
+final class JournalCheck {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final int AT_ONCE = 2000;
+
+  private final Connection connection;
+
+  JournalCheck(Connection connection) {
+    this.connection = connection;
+  }
+
+  record Counter(long head, long checksum) {}
+
+  /** What is wrong, by tank; a tank in order is not among them. */
+  Map<TankKey, String> faults() throws SQLException {
+    Map<TankKey, String> faults = new LinkedHashMap<>();
+    for (Map.Entry<TankKey, Counter> tank : tanks().entrySet()) {
+      try {
+        check(tank.getKey(), tank.getValue());
+      } catch (SQLException | JsonProcessingException | RuntimeException unreadable) {
+        faults.put(tank.getKey(), String.valueOf(unreadable.getMessage()));
+      }
+    }
+    return faults;
+  }
+
+  Map<TankKey, Counter> tanks() throws SQLException {
+    Map<TankKey, Counter> tanks = new LinkedHashMap<>();
+    try (PreparedStatement all = connection.prepareStatement("select household_id, id, head, checksum from tank");
+        ResultSet rows = all.executeQuery()) {
+      while (rows.next()) {
+        tanks.put(new TankKey(rows.getString(1), rows.getString(2)), new Counter(rows.getLong(3), rows.getLong(4)));
+      }
+    }
+    return tanks;
+  }
+
+  private void check(TankKey tank, Counter counter) throws SQLException, JsonProcessingException {
+    long seq = 0;
+    long sum = 0;
+    for (List<Row> rows = after(tank, 0); !rows.isEmpty(); rows = after(tank, seq)) {
+      for (Row row : rows) {
+        seq++;
+        JsonNode written = JSON.readTree(row.written());
+        sum = Checksum.sum(sum, row.checksum());
+        if (row.seq() != seq || !written.path("id").asText().equals(row.id()) || Checksum.of(written, seq) != row.checksum()) {
+          throw new IllegalStateException("entry " + seq + " is not what was written");
+        }
+      }
+    }
+    if (seq != counter.head() || sum != counter.checksum() || idsByIndex(tank) != seq) {
+      throw new IllegalStateException("its " + seq + " entries are not the " + counter.head() + " that were written");
+    }
+  }
+
+  private record Row(long seq, String id, String written, long checksum) {}
+
+  private List<Row> after(TankKey tank, long seq) throws SQLException {
+    List<Row> rows = new ArrayList<>();
+    try (PreparedStatement page =
+        connection.prepareStatement(
+            "select seq, id, written, checksum from journal_entry where household_id = ? and tank_id = ? and seq > ? order by seq"
+                + " fetch first " + AT_ONCE + " rows only")) {
+      page.setString(1, tank.household());
+      page.setString(2, tank.tank());
+      page.setLong(3, seq);
+      try (ResultSet found = page.executeQuery()) {
+        while (found.next()) {
+          rows.add(new Row(found.getLong(1), found.getString(2), found.getString(3), found.getLong(4)));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private long idsByIndex(TankKey tank) throws SQLException {
+    try (PreparedStatement ids =
+        connection.prepareStatement("select count(distinct id) from journal_entry where household_id = ? and tank_id = ? and id > ''")) {
+      ids.setString(1, tank.household());
+      ids.setString(2, tank.tank());
+      try (ResultSet count = ids.executeQuery()) {
+        return count.next() ? count.getLong(1) : -1;
+      }
+    }
+  }
+}
