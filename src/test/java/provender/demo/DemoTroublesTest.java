@@ -33,7 +33,7 @@ class DemoTroublesTest {
     List<Map<String, Object>> findings = findings(tank(0), time);
     assertThat(findings)
         .extracting(finding -> finding.get("rule"))
-        .containsExactlyInAnyOrder("no-sponge", "no-algae", "no-hard-food", "too-little-food", "too-much-food", "nitrate-rises");
+        .containsExactlyInAnyOrder("no-sponge", "no-algae", "no-hard-food", "too-little-food", "too-much-food", "nitrate-rises", "phosphate-jump");
   }
 
   @Test
@@ -42,9 +42,9 @@ class DemoTroublesTest {
       assertThat((List<?>) finding.get("why")).isNotEmpty();
       assertThat((List<?>) finding.get("source")).isNotEmpty();
       assertThat((Double) finding.get("days")).isPositive();
-      boolean display = List.of("too-little-food", "nitrate-rises").contains(finding.get("rule"));
+      boolean display = List.of("too-little-food", "nitrate-rises", "phosphate-jump").contains(finding.get("rule"));
       assertThat((List<?>) finding.get("fish")).matches(fish -> fish.isEmpty() == display);
-      if (!List.of("too-much-food", "nitrate-rises").contains(finding.get("rule"))) {
+      if (!List.of("too-much-food", "nitrate-rises", "phosphate-jump").contains(finding.get("rule"))) {
         assertThat((List<?>) finding.get("offer"))
             .isNotEmpty()
             .allSatisfy(offer -> assertThat((Double) ((Map<?, ?>) offer).get("grams")).isPositive());
