@@ -30,7 +30,7 @@ export class LevelChart extends Plotted {
       <div class="plot" role="img" aria-label=${t("water.chartLabel", { ion: name })}></div>
       <p class="key"><span><i class="swatch point"></i>${t("water.tests")}</span>
         ${ion.series.length ? html`<span><i class="swatch reach"></i>${t("water.reckoned")}</span>` : ""}
-        <span><i class="swatch wanted"></i>${t("water.wanted", { mgL: mgL(ion.wantedMgL) })}</span></p>
+        <span><i class="swatch wanted"></i>${t(ion.wished ? "water.wanted" : "water.wantedAssumed", { mgL: mgL(ion.wantedMgL) })}</span></p>
       <details>
         <summary>${t("chart.table")}</summary>
         <table>

@@ -108,7 +108,7 @@ final class PortionsCall {
     Step step =
         Step.of(
             "portions",
-            "least (Σ grams − target)² + Σ (grams − share × target)², whole drops",
+            "least (Σ grams − target)² + Σ (grams − share × target)²",
             expected.value(),
             "g/d",
             Step.PRACTICE,

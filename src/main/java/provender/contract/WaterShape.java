@@ -96,10 +96,10 @@ final class WaterShape {
     Step step =
         nitrate
             ? Step.of(
-                "nitrateRise", "protein / 6.25 × NO₃/N × 1000 / volume, nothing kept by grown fish", run.inputPerDay(), "mg/L/d",
+                "nitrateRise", "protein / 6.25 × NO₃/N × 1000 / volume", run.inputPerDay(), "mg/L/d",
                 source, Step.input("protein", grams, "g/d"), Step.input("volume", water.volumeLitres(), "L"))
             : Step.of(
-                "phosphateRise", "P × PO₄/P × 1000 / volume, nothing kept by grown fish", run.inputPerDay(), "mg/L/d", source,
+                "phosphateRise", "P × PO₄/P × 1000 / volume", run.inputPerDay(), "mg/L/d", source,
                 Step.input("phosphorus", grams, "g/d"), Step.input("volume", water.volumeLitres(), "L"));
     return Figure.of(Range.exactly(run.inputPerDay()), Basis.ESTIMATED, step);
   }

@@ -88,7 +88,6 @@ final class Merge {
         names.add(field.getKey());
       }
     }
-    names.sort(String::compareTo);
     return names;
   }
 }

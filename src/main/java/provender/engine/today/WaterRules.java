@@ -72,8 +72,6 @@ final class WaterRules {
             Step.PRACTICE,
             Step.input("input", run.inputPerDay(), "mg/L/d"),
             Step.input("export", export.value(), "mg/L/d"),
-            Step.input("exportLow", export.low(), "mg/L/d"),
-            Step.input("exportHigh", export.high(), "mg/L/d"),
             Step.input("exchangeFraction", run.habit().fraction(), "1"),
             Step.input("exchangeEvery", run.habit().everyDays(), "d"),
             Step.input("wanted", wanted, "mg/L"));

@@ -4,11 +4,10 @@ import provender.engine.source.Constant;
 import provender.engine.source.Constants;
 
 /** Masses of what water tests measure over the masses of the elements in them, from the atomic masses. */
-public record Ions(double h, double c, double n, double o, double p, double ca) {
+public record Ions(double c, double n, double o, double p, double ca) {
 
   public static Ions of(Constants constants) {
     return new Ions(
-        constants.value(Constant.ATOMIC_H),
         constants.value(Constant.ATOMIC_C),
         constants.value(Constant.ATOMIC_N),
         constants.value(Constant.ATOMIC_O),
@@ -19,21 +18,6 @@ public record Ions(double h, double c, double n, double o, double p, double ca) 
   /** NO3 over N. */
   public double nitratePerNitrogen() {
     return (o * 3 + n) / n;
-  }
-
-  /** NO2 over N. */
-  public double nitritePerNitrogen() {
-    return (o * 2 + n) / n;
-  }
-
-  /** NH3 over N. */
-  public double ammoniaPerNitrogen() {
-    return (h * 3 + n) / n;
-  }
-
-  /** NH4 over N. */
-  public double ammoniumPerNitrogen() {
-    return (h * 4 + n) / n;
   }
 
   /** PO4 over P. */
