@@ -147,6 +147,7 @@ export class Desk extends EventTarget {
     await deleteAt("/api/v1/session").catch(passOverIfUnreachable);
     await this.#store.keep("keeper", undefined);
     await this.#store.keep("openTank", undefined);
+    this.#sync.watch(null);
     this.keeper = null;
     this.#open = null;
     this.#changed();
@@ -161,6 +162,7 @@ export class Desk extends EventTarget {
     await this.#fill(this.#open);
     await this.#store.follow(id);
     await this.#store.keep("openTank", id);
+    this.#sync.watch(id);
     this.#sync.nudge();
   }
 

@@ -1,6 +1,7 @@
 /** @import { Refusal, SyncStatus, TabNews } from "../types.js" */
 /** @import { PhoneStore } from "../store/phone-store.js" */
 import { Exchange } from "./exchange.js";
+import { Hints } from "./hints.js";
 import { NotAllowed, SignInNeeded } from "./http.js";
 import { Pace } from "./pace.js";
 
@@ -17,6 +18,9 @@ export class Sync extends EventTarget {
   #store;
   #channel = new BroadcastChannel(NAME);
   #pace = new Pace();
+  #hints = new Hints(() => this.#round());
+  /** @type {string | null} */
+  #open = null;
   #exchange;
   #stop = new AbortController();
   #leads = false;
@@ -54,8 +58,15 @@ export class Sync extends EventTarget {
 
   stop() {
     this.#stop.abort();
+    this.#hints.stop();
     clearTimeout(this.#timer);
     this.#channel.close();
+  }
+
+  /** The tank on this tab's desk: what others write there is to be seen soon. @param {string | null} tank */
+  watch(tank) {
+    this.#open = tank;
+    if (this.#leads) this.#hints.follow(tank);
   }
 
   /** Something waits to be sent, or the way may be open again: try now. */
@@ -82,6 +93,7 @@ export class Sync extends EventTarget {
     const lead = () => {
       this.#leads = true;
       this.#round();
+      this.#hints.follow(this.#open);
       return new Promise((end) => this.#stop.signal.addEventListener("abort", end));
     };
     if (!navigator.locks) lead();

@@ -70,6 +70,22 @@ class SameFeedingIT {
     Glass.until(teo, "() => document.querySelector('same-feeding section') === null", null);
   }
 
+  /** The regular look is taken after fifteen seconds at the earliest. */
+  @Test
+  void what_another_records_is_seen_long_before_the_regular_look() {
+    Page teo = of("Teo");
+    Page ilka = of("Ilka");
+    Glass.until(teo, "() => document.querySelector('feed-page').desk.status.lastContact !== null", null);
+    teo.waitForTimeout(1500);
+    int before = feedings(teo);
+    tap(ilka);
+    Glass.isAnotherOne(ilka);
+    Glass.until(ilka, "() => document.querySelector('feed-page').desk.status.unsent === 0", null);
+    long sent = System.nanoTime();
+    Glass.until(teo, "before => document.querySelector('feed-page').desk.today.feedings.length === before + 1", before);
+    org.assertj.core.api.Assertions.assertThat(java.time.Duration.ofNanos(System.nanoTime() - sent)).isLessThan(java.time.Duration.ofSeconds(12));
+  }
+
   @Test
   void a_past_feeding_is_given_again_with_one_tap_and_says_who_got_it() {
     Page teo = of("Teo");

@@ -31,11 +31,11 @@ class WeekIT {
     assertThat(page.locator("why-dialog dialog[open]")).isVisible();
     page.keyboard().press("Escape");
 
-    page.getByText("Week before", new Page.GetByTextOptions().setExact(true)).click();
-    page.getByText("Week before", new Page.GetByTextOptions().setExact(true)).click();
-    page.getByText("Week before", new Page.GetByTextOptions().setExact(true)).click();
+    page.getByText("Earlier", new Page.GetByTextOptions().setExact(true)).click();
+    page.getByText("Earlier", new Page.GetByTextOptions().setExact(true)).click();
+    page.getByText("Earlier", new Page.GetByTextOptions().setExact(true)).click();
     assertThat(page.locator("week-page article .flag")).hasCount(0);
-    page.getByText("Week after", new Page.GetByTextOptions().setExact(true)).click();
+    page.getByText("Later", new Page.GetByTextOptions().setExact(true)).click();
     assertThat(page.locator("week-page article").first()).isVisible();
   }
 
@@ -46,7 +46,7 @@ class WeekIT {
     page.locator("week-page article").first().waitFor();
     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
     assertThat(page.locator("nav-bar")).isHidden();
-    assertThat(page.getByText("Week before", new Page.GetByTextOptions().setExact(true))).isHidden();
+    assertThat(page.getByText("Earlier", new Page.GetByTextOptions().setExact(true))).isHidden();
     assertThat(page.locator("week-page article").first()).isVisible();
   }
 }
