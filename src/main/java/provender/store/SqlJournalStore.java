@@ -7,10 +7,11 @@ import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import provender.sync.Checksum;
 import provender.sync.Envelope;
 import provender.sync.JournalStore;
@@ -122,9 +123,13 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     }
 
     @Override
-    public @Nullable Stored known(String id) {
-      EntryRow row = find(IN_TANK + " and id = ?3", tank.key.household(), tank.key.tank(), id).firstResult();
-      return row == null ? null : stored(row);
+    public Map<String, Stored> known(Set<String> ids) {
+      Map<String, Stored> known = new HashMap<>();
+      if (!ids.isEmpty()) {
+        find(IN_TANK + " and id in ?3", tank.key.household(), tank.key.tank(), ids).stream()
+            .forEach(row -> known.put(row.id, stored(row)));
+      }
+      return known;
     }
 
     @Override

@@ -2,9 +2,9 @@ package provender.sync;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /** Where journals are kept: append-only, one order per tank. */
 public interface JournalStore {
@@ -26,7 +26,8 @@ public interface JournalStore {
 
   /** One journal while it is written to. */
   interface Writing {
-    @Nullable Stored known(String id);
+    /** Those of some ids that are known already, asked for all at once. */
+    Map<String, Stored> known(Set<String> ids);
 
     /** All entries of some kinds, in order. */
     List<Stored> ofKinds(Set<String> kinds);

@@ -6,7 +6,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import provender.sync.Answer.Fault;
@@ -39,15 +43,18 @@ public final class Push {
         writing -> {
           List<Answer> answers = new ArrayList<>();
           ChangesSoFar changes = new ChangesSoFar(writing);
+          Map<String, Stored> known = new HashMap<>(writing.known(ids(entries)));
+          Predicate<String> asksOnce = remembered(mayRecord);
           for (JsonNode entry : entries) {
-            answers.add(take(tank, entry, mayRecord, now, writing, changes));
+            answers.add(take(tank, entry, asksOnce, now, writing, known, changes));
           }
           return new Result(answers, writing.position());
         });
   }
 
   private static Answer take(
-      TankKey tank, JsonNode sent, Predicate<String> mayRecord, Instant now, Writing writing, ChangesSoFar changes) {
+      TankKey tank, JsonNode sent, Predicate<String> mayRecord, Instant now, Writing writing,
+      Map<String, Stored> kept, ChangesSoFar changes) {
     JsonNode written = withoutPlace(sent);
     EnvelopeReader reader = new EnvelopeReader(written);
     Envelope envelope = reader.read(tank.tank(), mayRecord);
@@ -58,9 +65,11 @@ public final class Push {
     if (!faults.isEmpty()) {
       return Answer.refused(written.path("id").asText(), faults);
     }
-    @Nullable Stored known = writing.known(envelope.id());
+    @Nullable Stored known = kept.get(envelope.id());
     if (known == null) {
-      long seq = writing.append(envelope, now).seq();
+      Stored placed = writing.append(envelope, now);
+      kept.put(envelope.id(), placed);
+      long seq = placed.seq();
       List<String> waiting = changes.waitingAfter(envelope, seq);
       return waiting.isEmpty() ? Answer.accepted(envelope.id(), seq) : Answer.conflicted(envelope.id(), seq, waiting);
     }
@@ -68,6 +77,18 @@ public final class Push {
         ? Answer.duplicate(envelope.id(), known.seq())
         : Answer.refused(
             envelope.id(), List.of(new Fault("id", "an id of its own: another entry already stands under this one")));
+  }
+
+  private static Set<String> ids(List<JsonNode> entries) {
+    Set<String> ids = new HashSet<>();
+    entries.forEach(entry -> ids.add(entry.path("id").asText()));
+    return ids;
+  }
+
+  /** A batch is mostly one keeper's: who may record is asked once for each. */
+  private static Predicate<String> remembered(Predicate<String> mayRecord) {
+    Map<String, Boolean> answers = new HashMap<>();
+    return keeper -> answers.computeIfAbsent(keeper, mayRecord::test);
   }
 
   /** Place and time of arrival are the server's word; what a phone says of them is no part of the entry. */

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Collectors;
 
 /** Journals in lists: the plainest store that keeps the contract, for tests that need no database. */
 public final class MemoryJournalStore implements JournalStore {
@@ -53,8 +53,8 @@ public final class MemoryJournalStore implements JournalStore {
 
   private record Draft(List<Stored> entries) implements Writing {
     @Override
-    public @Nullable Stored known(String id) {
-      return entries.stream().filter(stored -> stored.id().equals(id)).findFirst().orElse(null);
+    public Map<String, Stored> known(Set<String> ids) {
+      return entries.stream().filter(stored -> ids.contains(stored.id())).collect(Collectors.toMap(Stored::id, stored -> stored));
     }
 
     @Override

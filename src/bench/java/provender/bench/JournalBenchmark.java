@@ -1,0 +1,144 @@
+package provender.bench;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.Statement;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+import provender.Phone;
+import provender.RunningServer;
+
+/**
+ * Prints what the journal takes over HTTP beside a bare batch of inserts into the same table of the same database: first push,
+ * second push of the same, single pushes into a small and a large journal, and a pull of everything. {@code -Djournal.large=N}
+ * sets how large.
+ */
+public final class JournalBenchmark {
+  private static final int ENTRIES = 10_000;
+  private static final int BATCH = 500;
+  private static final int SINGLES = 200;
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private JournalBenchmark() {}
+
+  public static void main(String[] arguments) throws Exception {
+    int large = Integer.getInteger("journal.large", 1_000_000);
+    try (RunningServer server = RunningServer.fresh("journal-bench")) {
+      Phone phone = Phone.signedIn(server.url(), "Maren", "demo-lantern-maren");
+      String household = "quernhaven";
+      String device = UUID.randomUUID().toString();
+      push(phone, entries(tank(phone, household), device, phone.keeper()));
+      double jdbc = Double.MAX_VALUE;
+      double first = Double.MAX_VALUE;
+      double again = Double.MAX_VALUE;
+      double pull = Double.MAX_VALUE;
+      for (int round = 0; round < 3; round++) {
+        jdbc = Math.min(jdbc, jdbcBatch(ENTRIES));
+        String tank = tank(phone, household);
+        List<JsonNode> entries = entries(tank, device, phone.keeper());
+        first = Math.min(first, push(phone, entries));
+        again = Math.min(again, push(phone, entries));
+        long start = System.nanoTime();
+        phone.pullAll(tank);
+        pull = Math.min(pull, millis(start));
+      }
+      System.out.printf("%d entries: bare JDBC batch %.0f ms, push over HTTP %.0f ms (ratio %.2f), the same again %.0f ms (ratio %.2f), pull %.0f ms%n",
+          ENTRIES, jdbc, first, first / jdbc, again, again / first, pull);
+      String small = tank(phone, household);
+      double p95Small = p95(phone, small, device);
+      String big = tank(phone, household);
+      for (int i = 0; i < large / ENTRIES; i++) {
+        push(phone, entries(big, device, phone.keeper()));
+      }
+      double p95Large = p95(phone, big, device);
+      System.out.printf("p95 of a push of one entry: small journal %.2f ms, with %d stored %.2f ms (ratio %.2f)%n",
+          p95Small, large, p95Large, p95Large / p95Small);
+    }
+  }
+
+  private static String tank(Phone phone, String household) throws Exception {
+    return JSON.readTree(phone.post("/api/v1/households/" + household + "/tanks", "{\"name\":\"Bench\",\"zone\":\"Europe/Berlin\"}").body())
+        .path("id").asText();
+  }
+
+  private static List<JsonNode> entries(String tank, String device, String keeper) {
+    List<JsonNode> entries = new ArrayList<>(ENTRIES);
+    for (int i = 1; i <= ENTRIES; i++) {
+      entries.add(Phone.feeding(UUID.randomUUID().toString(), tank, device, i, keeper));
+    }
+    return entries;
+  }
+
+  private static double push(Phone phone, List<JsonNode> entries) throws Exception {
+    String tank = entries.get(0).path("tank").asText();
+    long start = System.nanoTime();
+    for (int from = 0; from < entries.size(); from += BATCH) {
+      JsonNode said = phone.push(tank, entries.subList(from, from + BATCH).toArray(JsonNode[]::new));
+      if (said.path("answers").size() != BATCH) {
+        throw new IllegalStateException(said.toString());
+      }
+    }
+    return millis(start);
+  }
+
+  private static double p95(Phone phone, String tank, String device) throws Exception {
+    double[] times = new double[SINGLES];
+    for (int i = 0; i < SINGLES; i++) {
+      ObjectNode entry = Phone.feeding(UUID.randomUUID().toString(), tank, device, i + 1, phone.keeper());
+      long start = System.nanoTime();
+      phone.push(tank, entry);
+      times[i] = millis(start);
+    }
+    Arrays.sort(times);
+    return times[SINGLES * 95 / 100];
+  }
+
+  /** The same rows in the same batches and commits, by nobody but the database. */
+  private static double jdbcBatch(int count) throws Exception {
+    Path folder = Files.createTempDirectory(Path.of("target"), "jdbc-bench");
+    String url = "jdbc:h2:file:" + folder.toAbsolutePath() + "/bare;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0";
+    try (Connection connection = DriverManager.getConnection(url, "sa", ""); Statement statement = connection.createStatement()) {
+      for (String script : List.of("V1__households_and_journal.sql", "V10__checksums.sql")) {
+        statement.execute(Files.readString(Path.of("src/main/resources/db/migration", script)));
+      }
+      statement.execute("insert into household values ('home', 'Home')");
+      statement.execute("insert into tank (household_id, id, name, zone, epoch, head) values ('home', 'reef', 'Reef', 'Europe/Berlin', 'e', 0)");
+      connection.setAutoCommit(false);
+      List<JsonNode> entries = entries("reef", UUID.randomUUID().toString(), "teo").subList(0, count);
+      long start = System.nanoTime();
+      try (PreparedStatement insert = connection.prepareStatement(
+          "insert into journal_entry (household_id, tank_id, seq, id, device, device_seq, kind, happened_at, received_at, written, checksum)"
+              + " values ('home', 'reef', ?, ?, ?, ?, 'feeding', ?, ?, ?, 1)")) {
+        for (int i = 0; i < count; i++) {
+          JsonNode entry = entries.get(i);
+          insert.setLong(1, i + 1);
+          insert.setString(2, entry.path("id").asText());
+          insert.setString(3, entry.path("device").asText());
+          insert.setLong(4, i + 1);
+          insert.setString(5, entry.path("happenedAt").asText());
+          insert.setObject(6, OffsetDateTime.parse("2026-06-15T06:10:05Z"));
+          insert.setString(7, entry.toString());
+          insert.addBatch();
+          if ((i + 1) % BATCH == 0) {
+            insert.executeBatch();
+            connection.commit();
+          }
+        }
+      }
+      return millis(start);
+    }
+  }
+
+  private static double millis(long start) {
+    return (System.nanoTime() - start) / 1e6;
+  }
+}
