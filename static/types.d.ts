@@ -455,7 +455,8 @@ export interface Water {
   tests: { day: number; minute: number; nitrateMgL?: number; phosphateMgL?: number; ammoniaMgL?: number; alkalinityDkh?: number;
     temperatureC?: number; salinityPpt?: number }[];
   exchanges: { day: number; litres: number }[];
-  dosings: { day: number }[];
+  /** how often media or carbon were noted */
+  dosings: number;
 }
 
 /* The parts of a database that the store works with */

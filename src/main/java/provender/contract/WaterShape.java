@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import provender.engine.journal.Exchange;
 import provender.engine.journal.WaterTest;
 import provender.engine.quantity.Day;
-import provender.engine.quantity.Moment;
 import provender.engine.quantity.Range;
 import provender.engine.source.Basis;
 import provender.engine.source.Constant;
@@ -46,7 +45,7 @@ final class WaterShape {
         "fewestTests", today.reference().constants().value(Constant.FEWEST_WATER_TESTS),
         "tests", tests(water.tests()),
         "exchanges", exchanges(water.exchanges()),
-        "dosings", dosings(water.dosings()));
+        "dosings", (double) water.dosings().size());
   }
 
   /** As the calculation of nutrients takes it. */
@@ -166,14 +165,6 @@ final class WaterShape {
     for (int i = exchanges.size() - 1; i >= 0 && list.size() < SHOWN_TESTS; i--) {
       Exchange exchange = exchanges.get(i);
       list.add(Shapes.object("day", (double) exchange.at().day().epochDay(), "litres", exchange.litres()));
-    }
-    return list;
-  }
-
-  private static List<Object> dosings(List<Moment> dosings) {
-    List<Object> list = new ArrayList<>();
-    for (int i = dosings.size() - 1; i >= 0 && list.size() < SHOWN_TESTS; i--) {
-      list.add(Shapes.object("day", (double) dosings.get(i).day().epochDay()));
     }
     return list;
   }

@@ -95,7 +95,7 @@ class WaterIT {
     Glass.until(page, "() => !document.querySelector('water-page').desk.today.findings.some(({ rule }) => rule === 'phosphate-rises')", null);
     page.getByText("Media or carbon").click();
     page.locator("record-form .deed").click();
-    Glass.until(page, "() => document.querySelector('water-page').desk.water().dosings.length === 1", null);
+    Glass.until(page, "() => document.querySelector('water-page').desk.water().dosings === 1", null);
   }
 
   private int entries() {

@@ -179,7 +179,7 @@ class WaterSideTest {
         .entry("water-test", 5, "10:30", Map.of("phosphateMgL", 0.1)).entry("dosing", 6, "10:00", Map.of("what", "media"));
     assertThat(list(water(log, 9), "tests")).extracting(test -> test.get("minute")).containsExactly(630.0, 540.0);
     assertThat(list(water(log, 9), "tests").get(1)).containsEntry("alkalinityDkh", 8.0).containsEntry("salinityPpt", 35.0).doesNotContainKey("phosphateMgL");
-    assertThat(list(water(log, 9), "dosings")).hasSize(1);
+    assertThat(number(water(log, 9), "dosings")).isEqualTo(1);
     assertThat(list(ion(log, 9, "phosphate"), "points")).hasSize(1);
   }
 }
