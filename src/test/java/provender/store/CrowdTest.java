@@ -101,9 +101,15 @@ class CrowdTest {
       }));
     }
     List<Long> seen = new ArrayList<>();
-    while (seen.size() < PHONES * each) {
+    // Until all have written and nothing is left: a reader that missed one must end, and be told of it below.
+    boolean writing = true;
+    boolean more = true;
+    while (writing || more) {
+      writing = !writers.stream().allMatch(Future::isDone);
       long after = seen.isEmpty() ? 0 : seen.get(seen.size() - 1);
-      new Pull(journals).after(tank, after, Pull.MOST_ENTRIES).entries().forEach(stored -> seen.add(stored.seq()));
+      List<Stored> page = new Pull(journals).after(tank, after, Pull.MOST_ENTRIES).entries();
+      page.forEach(stored -> seen.add(stored.seq()));
+      more = !page.isEmpty();
     }
     for (Future<?> writer : writers) {
       writer.get();
