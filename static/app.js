@@ -23,6 +23,9 @@ import { PeoplePage } from "./people/people-page.js";
 import { ResetPage } from "./people/reset-page.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
+import { RoundPage } from "./round/round-page.js";
+import { RoundRow } from "./round/round-row.js";
+import { VisitPlan } from "./round/visit-plan.js";
 import { FishAdder } from "./setup/fish-adder.js";
 import { RecordForm } from "./setup/record-form.js";
 import { SetupPage } from "./setup/setup-page.js";
@@ -83,6 +86,8 @@ const elements = {
   "record-form": RecordForm,
   "refused-list": RefusedList,
   "reset-page": ResetPage,
+  "round-page": RoundPage,
+  "round-row": RoundRow,
   "same-feeding": SameFeeding,
   "setup-page": SetupPage,
   "sign-in": SignIn,
@@ -92,6 +97,7 @@ const elements = {
   "tide-line": TideLine,
   "today-page": TodayPage,
   "undo-toast": UndoToast,
+  "visit-plan": VisitPlan,
   "water-page": WaterPage,
   "week-chart": WeekChart,
   "week-page": WeekPage,
@@ -103,10 +109,10 @@ const elements = {
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
   join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", "first-start": "first-start",
-  people: "people-page", reset: "reset-page",
+  people: "people-page", reset: "reset-page", round: "round-page",
 };
 const openToAll = ["sign-in", "join", "first-start", "reset"];
-const needNoTank = ["tanks", "people"];
+const needNoTank = ["tanks", "people", "round"];
 
 await start().catch(tellNotStarted);
 

@@ -1,4 +1,4 @@
-/** @import { Bench, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { Bench, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow, Today } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
 import { OpenTank } from "./open-tank.js";
@@ -15,6 +15,7 @@ const foodsToBeginWith = ["nori_dried", "mysis_frozen", "brine_shrimp_adult_enri
 /**
  * The open tank: entries in, how things stand today out.
  * @fires changed - anything shown may be different now
+ * @fires came - entries of a tank, open or not; its id
  * @fires update-ready - a new version waits for the keeper's word
  */
 export class Desk extends EventTarget {
@@ -247,6 +248,24 @@ export class Desk extends EventTarget {
     return this.#opened().shares(feeding);
   }
 
+  /** Begins to keep a copy of these tanks too, so that their entries come with the next exchange. @param {string[]} ids */
+  async follow(ids) {
+    for (const id of ids) await this.#store.follow(id);
+    this.#sync.nudge();
+  }
+
+  /**
+   * How a tank stands that is not on the desk, from what this phone holds of it.
+   * @param {TankRow} row
+   * @returns {Promise<{ today: Today | null, unsent: number, whole: boolean }>} whole: all of it is here
+   */
+  async lookAt(row) {
+    const aside = new OpenTank(row);
+    const [waiting, cursor] = [await this.#store.waiting(), await this.#store.cursor(row.id)];
+    await aside.fill(this.#bench.tank(), this.#store.entriesOf(row.id));
+    return { today: aside.today, unsent: waiting.filter(({ tank }) => tank === row.id).length, whole: (cursor?.after ?? -1) >= row.head };
+  }
+
   nowIso() {
     return this.#opened().nowIso();
   }
@@ -286,6 +305,7 @@ export class Desk extends EventTarget {
     this.#sync.addEventListener("status", () => this.#changed());
     this.#sync.addEventListener("entries", (event) => {
       const { tank, entries } = /** @type {CustomEvent} */ (event).detail;
+      this.dispatchEvent(new CustomEvent("came", { detail: tank }));
       if (tank !== this.tank?.id) return;
       this.#open?.take(entries);
       this.#seen = entries.reduce((/** @type {number} */ last, /** @type {Entry} */ { seq }) => Math.max(last, seq ?? 0), this.#seen);

@@ -44,6 +44,7 @@ export class MorePage extends Element {
             <h2>${t("more.tanks")}</h2>
             <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
               <a class="firm" href="#/feeders">${t("feeder.heading")}</a>
+              ${desk.tanks.length > 1 ? html`<a class="firm" href="#/round">${t("round.heading")}</a>` : ""}
               <a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
           </section>
           ${this.#records(desk)}

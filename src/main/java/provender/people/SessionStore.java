@@ -2,6 +2,7 @@ package provender.people;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Where the phones that are signed in are kept. */
@@ -17,6 +18,9 @@ public interface SessionStore {
 
   /** Those of a keeper that still hold, the last opened first. */
   List<Open> of(String keeperId, Instant now);
+
+  /** When each of some keepers last asked for anything from any phone; whoever never did is missing. */
+  Map<String, Instant> lastSeen(List<String> keepers);
 
   void close(String tokenHash);
 
