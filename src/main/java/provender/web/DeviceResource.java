@@ -56,9 +56,11 @@ class DeviceResource {
   @Path("/devices/{device}")
   @Operation(summary = "Sign one of one's own phones out; it keeps what it has not sent until someone signs in on it")
   public Response end(@PathParam("device") String device) {
-    if (!sessions.end(signed.keeper(), device)) {
+    Keeper keeper = signed.keeper();
+    if (!sessions.end(keeper, device)) {
       throw Problem.notFound();
     }
+    Audit.note("phone-signed-out", "keeper", keeper.id(), "device", device);
     return Response.noContent().build();
   }
 
@@ -66,7 +68,9 @@ class DeviceResource {
   @Path("/devices")
   @Operation(summary = "Sign every phone of one's own out but the one that asks")
   public Response endOthers() {
-    sessions.endOthers(signed.keeper(), token());
+    Keeper keeper = signed.keeper();
+    sessions.endOthers(keeper, token());
+    Audit.note("other-phones-signed-out", "keeper", keeper.id());
     return Response.noContent().build();
   }
 
@@ -79,6 +83,7 @@ class DeviceResource {
     JsonNode asked = Json.object(body);
     List<Fault> faults =
         sessions.changePassword(keeper, token(), Asked.text(asked, "old"), Asked.text(asked, "password"), Instant.now());
+    Audit.note(faults.isEmpty() ? "password-changed" : "password-change-refused", "keeper", keeper.id());
     if (!faults.isEmpty()) {
       throw Problem.badFields(Asked.errors(faults));
     }

@@ -16,6 +16,7 @@ import java.util.Base64;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** What every answer says about how it may be used, and the door for requests that another site made a browser send. */
 @ApplicationScoped
@@ -28,6 +29,12 @@ class Headers {
   private final String contentSecurity =
       "default-src 'self'; script-src 'self' '" + importMapHash() + "'; style-src 'self'; img-src 'self' data: blob:;"
           + " connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+
+  private final boolean https;
+
+  Headers(@ConfigProperty(name = "provender.https") boolean https) {
+    this.https = https;
+  }
 
   void register(@Observes Filters filters) {
     filters.register(this::guard, 1000);
@@ -74,6 +81,9 @@ class Headers {
     headers.set("Referrer-Policy", "no-referrer");
     headers.set("Permissions-Policy", "camera=(), microphone=(), geolocation=()");
     headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    if (https) {
+      headers.set("Strict-Transport-Security", "max-age=31536000; includeSubDomains");
+    }
     headers.set("Cache-Control", path.startsWith("/api/") ? "no-store" : "no-cache");
     if (path.endsWith(".webmanifest")) {
       headers.set("Content-Type", "application/manifest+json");

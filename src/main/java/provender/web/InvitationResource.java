@@ -43,6 +43,7 @@ class InvitationResource {
     Keeper steward = signed.stewardOf(household);
     Instant now = Instant.now();
     String code = households.invite(household, steward, Asked.role(Json.object(body)), now);
+    Audit.note("invited", "by", steward.id(), "household", household);
     return Map.of("code", code, "expiresAt", now.plus(Households.INVITATION_LASTS).toString());
   }
 
@@ -69,6 +70,8 @@ class InvitationResource {
         asked.has("name")
             ? households.join(code, Asked.text(asked, "name"), Asked.text(asked, "password"), now)
             : households.join(code, signed.keeper(), now);
+    Keeper keeper = entry.keeper();
+    Audit.note(keeper == null ? "join-refused" : "joined", "keeper", keeper == null ? "" : keeper.id());
     return cookies.entered(entry, asked, request);
   }
 }

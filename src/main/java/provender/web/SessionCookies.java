@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import provender.people.Households;
 import provender.people.Keeper;
 import provender.people.PeopleStore;
@@ -19,10 +20,12 @@ import provender.people.Sessions;
 class SessionCookies {
   private final PeopleStore people;
   private final Sessions sessions;
+  private final boolean https;
 
-  SessionCookies(PeopleStore people, Sessions sessions) {
+  SessionCookies(PeopleStore people, Sessions sessions, @ConfigProperty(name = "provender.https") boolean https) {
     this.people = people;
     this.sessions = sessions;
+    this.https = https;
   }
 
   /** Opens a session for someone who has just shown who they are. */
@@ -59,12 +62,12 @@ class SessionCookies {
     return role.toLowerCase(Locale.ROOT);
   }
 
-  private static NewCookie cookie(String token, int seconds, HttpServerRequest request) {
-    return new NewCookie.Builder(Signed.COOKIE)
+  private NewCookie cookie(String token, int seconds, HttpServerRequest request) {
+    return new NewCookie.Builder(https ? Signed.COOKIE_OVER_HTTPS : Signed.COOKIE)
         .value(token)
         .path("/")
         .httpOnly(true)
-        .secure(request.isSSL())
+        .secure(https || request.isSSL())
         .sameSite(NewCookie.SameSite.STRICT)
         .maxAge(seconds)
         .build();

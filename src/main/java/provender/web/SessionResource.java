@@ -41,8 +41,10 @@ class SessionResource {
     SignIn outcome =
         sessions.signIn(Asked.text(asked, "name"), Asked.text(asked, "password"), address, Asked.device(asked), Instant.now());
     if (outcome instanceof SignIn.SignedIn in) {
+      Audit.note("signed-in", "keeper", in.keeper().id(), "address", address);
       return cookies.signedIn(in.keeper(), in.token(), request);
     }
+    Audit.note(outcome instanceof SignIn.TooMany ? "sign-in-slowed" : "sign-in-refused", "name", Asked.text(asked, "name"), "address", address);
     if (outcome instanceof SignIn.TooMany many) {
       throw Problem.tooMany("too many wrong passwords; try again in " + (many.delay().toSeconds() + 1) + " seconds");
     }

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.HttpHeaders;
 import java.time.Instant;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jspecify.annotations.Nullable;
 import provender.people.Keeper;
 import provender.people.PeopleStore;
@@ -16,20 +17,25 @@ import provender.people.Sessions;
 class Signed {
   static final String COOKIE = "provender";
 
+  /** Browsers take a cookie of this name only over https, for this host alone, and from no subdomain. */
+  static final String COOKIE_OVER_HTTPS = "__Host-provender";
+
   private final Sessions sessions;
   private final PeopleStore people;
   private final HttpHeaders headers;
+  private final String cookie;
   private @Nullable Keeper keeper;
 
-  Signed(PeopleStore people, Sessions sessions, HttpHeaders headers) {
+  Signed(PeopleStore people, Sessions sessions, HttpHeaders headers, @ConfigProperty(name = "provender.https") boolean https) {
     this.sessions = sessions;
     this.people = people;
     this.headers = headers;
+    this.cookie = https ? COOKIE_OVER_HTTPS : COOKIE;
   }
 
   @Nullable String token() {
-    Cookie cookie = headers.getCookies().get(COOKIE);
-    return cookie == null ? null : cookie.getValue();
+    Cookie sent = headers.getCookies().get(cookie);
+    return sent == null ? null : sent.getValue();
   }
 
   Keeper keeper() {
