@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -44,6 +45,7 @@ class LanguageIT {
   void a_keeper_switches_to_German_and_every_page_speaks_it() {
     Page page = glass.signedIn();
     page.navigate(glass.url() + "/#/more");
+    assertThat((List<?>) page.evaluate(LEFT_OVER)).as("what is looked for is seen before the switch").isNotEmpty();
     page.getByLabel("Deutsch").check();
     assertThat(page.locator("more-page h1")).containsText("Mehr");
     assertThat(page.locator("nav-bar a[href='#/week']")).containsText("Woche");
@@ -57,7 +59,7 @@ class LanguageIT {
       assertThat((List<?>) page.evaluate(LEFT_OVER)).as(where).isEmpty();
     }
     page.navigate(glass.url() + "/#/today");
-    assertThat(page.locator("ration-panel")).containsText(java.util.regex.Pattern.compile("\\d,\\d"));
+    assertThat(page.locator("ration-panel")).containsText(Pattern.compile("\\d,\\d"));
     assertThat(page.locator("ration-panel").textContent()).doesNotContainPattern("\\d\\.\\d{1,2}\\b");
   }
 
