@@ -228,6 +228,17 @@ export class Desk extends EventTarget {
     return new Blob([JSON.stringify({ entries, refused }, null, 2)], { type: "application/json" });
   }
 
+  /** How this phone's copy of the open tank's journal was last found beside the server's. */
+  copyCheck() {
+    return this.#store.lastCheck(this.#opened().tank.id);
+  }
+
+  /** Holds the copy against the server's now; what differs is fetched anew. */
+  async checkCopy() {
+    await this.#store.checked(this.#opened().tank.id, undefined);
+    this.#sync.nudge();
+  }
+
   /** One calculation of the engine's contract. @param {string} name @param {object} input */
   calc(name, input) {
     return this.#bench.calc(name, input);

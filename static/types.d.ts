@@ -78,6 +78,27 @@ export interface Page {
   checksum: number;
 }
 
+export interface PageSum {
+  from: number;
+  to: number;
+  count: number;
+  checksum: number;
+}
+
+export interface JournalSums {
+  pages: PageSum[];
+  head: number;
+  epoch: string | number;
+}
+
+/** How a phone's copy of a journal was found beside the server's. */
+export interface CopyCheck {
+  at: string;
+  entries: number;
+  /** how many were not as on the server and were fetched again */
+  mended: number;
+}
+
 export interface Keeper {
   id: string;
   name: string;

@@ -1,8 +1,12 @@
 /** What we use of idb; the library's own types are not part of the build. */
-import type { Database } from "../types.js";
+import type { Database, Transaction } from "../types.js";
 
 export function openDB(
   name: string,
-  version: number,
-  on: { upgrade(database: Database, oldVersion: number): void; blocking(): void; terminated(): void },
+  version: number | undefined,
+  on: {
+    upgrade(database: Database, oldVersion: number, newVersion: number | null, transaction: Transaction): void;
+    blocking(): void;
+    terminated(): void;
+  },
 ): Promise<Database>;

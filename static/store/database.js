@@ -1,8 +1,8 @@
-/** @import { Database, Reached } from "../types.js" */
+/** @import { Database, Reached, Transaction } from "../types.js" */
 import { openDB } from "idb";
 
 const NAME = "provender";
-const VERSION = 1;
+const VERSION = 2;
 
 /** The phone's database, opened on demand and opened again when the system has closed it. */
 export class Phone {
@@ -63,18 +63,27 @@ export class Phone {
   }
 
   #open() {
-    this.#opening ??= openDB(this.#name, VERSION, {
+    this.#opening ??= this.#opened(VERSION).catch((/** @type {unknown} */ fault) => {
+      // A newer page has been here. Its steps only added to what is known here, so this one goes on with what there is.
+      if (fault instanceof DOMException && fault.name === "VersionError") return this.#opened();
+      throw fault;
+    }).catch((/** @type {unknown} */ fault) => {
+      this.#opening = null;
+      throw fault;
+    });
+    return this.#opening;
+  }
+
+  /** @param {number} [version] whichever there is when not given @returns {Promise<Database>} */
+  #opened(version) {
+    return openDB(this.#name, version, {
       upgrade,
       // A newer page in another tab waits for us; holding on would lock it out.
       blocking: () => this.close(),
       terminated: () => {
         this.#opening = null;
       },
-    }).catch((/** @type {unknown} */ fault) => {
-      this.#opening = null;
-      throw fault;
     });
-    return this.#opening;
   }
 }
 
@@ -82,8 +91,10 @@ export class Phone {
  * Steps are only ever added: what a phone has kept stays readable for every later version.
  * @param {Database} database
  * @param {number} oldVersion
+ * @param {number | null} newVersion
+ * @param {Transaction} transaction
  */
-function upgrade(database, oldVersion) {
+function upgrade(database, oldVersion, newVersion, transaction) {
   if (oldVersion < 1) {
     const entries = database.createObjectStore("entries", { keyPath: "id" });
     entries.createIndex("byTank", ["tank", "happenedAt"]);
@@ -92,6 +103,7 @@ function upgrade(database, oldVersion) {
     database.createObjectStore("refused", { keyPath: "id" });
     database.createObjectStore("settings");
   }
+  if (oldVersion < 2) transaction.objectStore("entries").createIndex("bySeq", ["tank", "seq"]);
 }
 
 /** @param {{ abort(): void }} transaction */

@@ -1,6 +1,7 @@
-/** @import { Answer, Cursor, Entry, Page, Refusal, Waiting } from "../types.js" */
+/** @import { Answer, CopyCheck, Cursor, Entry, Page, Refusal, Waiting } from "../types.js" */
 import { Phone } from "./database.js";
 import { newId } from "./ids.js";
+import { ofTank, PulledCopy, takeBack } from "./pulled-copy.js";
 
 /** What the phone keeps: every entry it wrote or pulled, which of them wait to be sent, and which were refused. */
 export class PhoneStore {
@@ -9,6 +10,7 @@ export class PhoneStore {
   /** @param {string} [name] of the database */
   constructor(name) {
     this.#phone = new Phone(name);
+    this.copy = new PulledCopy(this.#phone);
   }
 
   /** This phone's own identity, minted once. */
@@ -184,23 +186,22 @@ export class PhoneStore {
   restart(tank, device, epoch) {
     return this.#phone.write(["entries", "outbox", "cursors"], async (reach) => {
       const held = /** @type {Entry[]} */ (await reach("entries").index("byTank").getAll(ofTank(tank)));
-      for (const entry of held) {
-        const { seq, receivedAt, ...bare } = entry;
-        await reach("entries").put(bare);
-        if (entry.device === device) {
-          await reach("outbox").put({ tank, deviceSeq: entry.deviceSeq, id: entry.id, recordedAt: entry.recordedAt });
-        }
-      }
+      for (const entry of held) await takeBack(reach, entry, device);
       await reach("cursors").put({ tank, after: 0, epoch });
     });
+  }
+
+  /** When this phone's copy of a journal was last held against the server's. @param {string} tank @returns {Promise<CopyCheck | undefined>} */
+  lastCheck(tank) {
+    return this.setting(`checked ${tank}`);
+  }
+
+  /** @param {string} tank @param {CopyCheck | undefined} check undefined: let it be done again soon */
+  checked(tank, check) {
+    return this.keep(`checked ${tank}`, check);
   }
 
   close() {
     return this.#phone.close();
   }
-}
-
-/** Every key that begins with the tank: an array sorts after all texts and numbers. @param {string} tank */
-function ofTank(tank) {
-  return IDBKeyRange.bound([tank], [tank, []]);
 }

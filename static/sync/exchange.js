@@ -1,6 +1,7 @@
 /** @import { Answer, Entry, Page, PushAnswers, TankRow } from "../types.js" */
 /** @import { PhoneStore } from "../store/phone-store.js" */
 import { batchOf, MOST_ENTRIES } from "./batch.js";
+import { Healing } from "./healing.js";
 import { getJson, NoAnswer, NotAllowed, postJson, SaidNo } from "./http.js";
 
 /** Answers that judge what was sent; any other no is about who asks, or about the server. */
@@ -13,6 +14,7 @@ const VERDICTS = [400, 413, 422];
 export class Exchange {
   #store;
   #tell;
+  #healing;
 
   /**
    * @param {PhoneStore} store
@@ -21,6 +23,7 @@ export class Exchange {
   constructor(store, tell) {
     this.#store = store;
     this.#tell = tell;
+    this.#healing = new Healing(store);
   }
 
   async round() {
@@ -55,6 +58,7 @@ export class Exchange {
     });
     const cursor = await this.#store.cursor(tank.id);
     if (cursor && (sent > 0 || tank.head > cursor.after || cursor.epoch === null)) await this.#pull(tank.id);
+    if (await this.#healing.look(tank.id)) this.#tell.reread(tank.id);
     if (barred) throw barred;
   }
 

@@ -1,0 +1,59 @@
+/** @import { Entry, Reached } from "../types.js" */
+/** @import { Phone } from "./database.js" */
+
+/** This phone's copy of the journals in their order: what the server can give again at any time. */
+export class PulledCopy {
+  #phone;
+
+  /** @param {Phone} phone */
+  constructor(phone) {
+    this.#phone = phone;
+  }
+
+  /**
+   * The entries in some places, in order.
+   * @param {string} tank @param {number} from @param {number} to
+   * @returns {Promise<Entry[]>}
+   */
+  between(tank, from, to) {
+    return this.#phone.with((database) => database.getAllFromIndex("entries", "bySeq", placesOf(tank, from, to)));
+  }
+
+  /**
+   * Puts the server's entries of some places over this phone's. What waits to be sent is not touched, and what the server
+   * does not know is not thrown away: it only loses its place, and goes out again when it was written here.
+   * @param {string} tank @param {number} from @param {number} to
+   * @param {Entry[]} entries all that the server holds there
+   * @param {string} device this phone
+   */
+  mend(tank, from, to, entries, device) {
+    return this.#phone.write(["entries", "outbox"], async (reach) => {
+      const waiting = new Set((await reach("outbox").getAll(ofTank(tank))).map(({ id }) => id));
+      const known = new Set(entries.map(({ id }) => id));
+      const held = /** @type {Entry[]} */ (await reach("entries").index("bySeq").getAll(placesOf(tank, from, to)));
+      for (const entry of held) if (!known.has(entry.id)) await takeBack(reach, entry, device);
+      for (const entry of entries) if (!waiting.has(entry.id)) await reach("entries").put(entry);
+    });
+  }
+}
+
+/**
+ * An entry the server has not (or not any more): it loses its place, and waits to be sent when this phone wrote it.
+ * @param {Reached} reach @param {Entry} entry @param {string} device
+ */
+export async function takeBack(reach, entry, device) {
+  const { seq, receivedAt, ...bare } = entry;
+  await reach("entries").put(bare);
+  if (entry.device !== device) return;
+  await reach("outbox").put({ tank: entry.tank, deviceSeq: entry.deviceSeq, id: entry.id, recordedAt: entry.recordedAt });
+}
+
+/** Every key that begins with the tank: an array sorts after all texts and numbers. @param {string} tank */
+export function ofTank(tank) {
+  return IDBKeyRange.bound([tank], [tank, []]);
+}
+
+/** @param {string} tank @param {number} from @param {number} to */
+function placesOf(tank, from, to) {
+  return IDBKeyRange.bound([tank, from], [tank, to]);
+}
