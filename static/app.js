@@ -20,6 +20,7 @@ import { JoinPage } from "./people/join-page.js";
 import { MemberCard } from "./people/member-card.js";
 import { OwnPhones } from "./people/own-phones.js";
 import { PeoplePage } from "./people/people-page.js";
+import { QrCode } from "./people/qr-code.js";
 import { ResetPage } from "./people/reset-page.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
@@ -84,6 +85,7 @@ const elements = {
   "own-phones": OwnPhones,
   "page-head": PageHead,
   "people-page": PeoplePage,
+  "qr-code": QrCode,
   "ration-panel": RationPanel,
   "record-form": RecordForm,
   "refused-list": RefusedList,

@@ -42,6 +42,7 @@ export class HouseholdTools extends Element {
           this.link = `${location.origin}/#/join/${code}`;
         })}></record-form>
         ${this.link ? html`<p>${t("people.invite.link")}</p><p><output class="link">${this.link}</output></p>
+          <p>${t("people.invite.qr")}</p><qr-code .text=${this.link}></qr-code>
           <p><button type="button" class="firm" @click=${() => this.#share()}>${t("people.invite.share")}</button></p>` : ""}</details>
       <p role="alert">${this.trouble}</p>`;
   }

@@ -37,8 +37,8 @@ export class RoundRow extends Element {
       ${this.partly ? html`<p class="caution">${t("round.partly")}</p>` : ""}
       <dl class="facts">
         <div><dt>${t("round.ration")}</dt>
-          <dd>${standing.week === null ? t("round.ration.none") : t("round.ration.week", { part: percent(standing.week) })}</dd>
-          <dd><small>${standing.today === null ? "" : t("round.ration.today", { part: percent(standing.today) })}</small></dd></div>
+          <dd>${standing.week === null ? t("round.ration.none") : `≈ ${percent(standing.week)}`}</dd>
+          <dd><small>${t("round.ration.week")}${standing.today === null ? "" : `; ${t("round.ration.today", { part: percent(standing.today) })}`}</small></dd></div>
         <div><dt>${all ? t("round.findings", { count: all }) : t("round.findings.none")}</dt>
           <dd class="weights">${weights.map((weight) => (counted[weight] ? html`<span class="tag">${icon(weight)} ${plain(counted[weight])}
             <span>${t(`severity.${weight}`)}</span></span>` : ""))}</dd></div>
