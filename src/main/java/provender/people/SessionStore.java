@@ -13,8 +13,8 @@ public interface SessionStore {
 
   void open(String keeperId, Open session, Instant expiresAt);
 
-  /** Whose token it is, and notes that it was used; null when it is unknown, ended or too old. */
-  @Nullable Keeper keeper(String tokenHash, Instant now);
+  /** Whose token it is, and notes that it was used; null when it is unknown, ended, too old, or was not used since a time. */
+  @Nullable Keeper keeper(String tokenHash, Instant usedSince, Instant now);
 
   /** Those of a keeper that still hold, the last opened first. */
   List<Open> of(String keeperId, Instant now);

@@ -40,9 +40,9 @@ class SqlSessionStore implements SessionStore {
   }
 
   @Override
-  public @Nullable Keeper keeper(String tokenHash, Instant now) {
+  public @Nullable Keeper keeper(String tokenHash, Instant usedSince, Instant now) {
     SessionRow session = sessions.findById(tokenHash);
-    if (session == null || !session.expiresAt.isAfter(now)) {
+    if (session == null || !session.expiresAt.isAfter(now) || (session.lastUsedAt != null && session.lastUsedAt.isBefore(usedSince))) {
       return null;
     }
     if (session.lastUsedAt == null || session.lastUsedAt.plus(NOTED_EVERY).isBefore(now)) {

@@ -70,6 +70,15 @@ final class Problem extends RuntimeException {
     return new Problem(status, "other", title, List.of());
   }
 
+  String kind() {
+    return kind;
+  }
+
+  /** Whether someone asked for what is not theirs, as far as can be told: what is unknown may be another household's. */
+  boolean isAboutRights() {
+    return status == 403 || status == 404;
+  }
+
   Map<String, Object> body() {
     Map<String, Object> body = new LinkedHashMap<>();
     body.put("type", "about:blank");

@@ -2,6 +2,7 @@ package provender.web;
 
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import provender.sync.DamagedJournal;
@@ -11,7 +12,10 @@ final class Problems {
   private static final Logger LOG = Logger.getLogger("provender.web");
 
   @ServerExceptionMapper
-  Response problem(Problem problem) {
+  Response problem(Problem problem, UriInfo asked) {
+    if (problem.isAboutRights()) {
+      Audit.note("not-let", "kind", problem.kind(), "path", asked.getPath());
+    }
     return problem.response();
   }
 

@@ -1,6 +1,7 @@
 package provender.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.vertx.core.http.Cookie;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.NewCookie;
@@ -42,7 +43,12 @@ class SessionCookies {
     return signedIn(keeper, asked, request);
   }
 
+  /** A browser has one session: the one it came with ends, whosever it was. */
   Response signedIn(Keeper keeper, String token, HttpServerRequest request) {
+    Cookie before = request.getCookie(https ? Signed.COOKIE_OVER_HTTPS : Signed.COOKIE);
+    if (before != null) {
+      sessions.signOut(before.getValue());
+    }
     return Response.ok(whoIs(keeper)).cookie(cookie(token, (int) Sessions.LASTS.toSeconds(), request)).build();
   }
 

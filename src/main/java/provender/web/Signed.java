@@ -23,13 +23,20 @@ class Signed {
   private final Sessions sessions;
   private final PeopleStore people;
   private final HttpHeaders headers;
+  private final Rates rates;
   private final String cookie;
   private @Nullable Keeper keeper;
 
-  Signed(PeopleStore people, Sessions sessions, HttpHeaders headers, @ConfigProperty(name = "provender.https") boolean https) {
+  Signed(
+      PeopleStore people,
+      Sessions sessions,
+      HttpHeaders headers,
+      Rates rates,
+      @ConfigProperty(name = "provender.https") boolean https) {
     this.sessions = sessions;
     this.people = people;
     this.headers = headers;
+    this.rates = rates;
     this.cookie = https ? COOKIE_OVER_HTTPS : COOKIE;
   }
 
@@ -81,6 +88,9 @@ class Signed {
 
   Seat seatToRecord(String tank) {
     Seat seat = seat(tank);
+    if (rates.isTooMuch("household " + seat.household(), Instant.now())) {
+      throw Problem.tooMany("too many batches for one household within a minute; wait a little");
+    }
     if (seat.role() == Role.GUEST) {
       throw Problem.notAllowed("guest", "a guest may read, not record");
     }
