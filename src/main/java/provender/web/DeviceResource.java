@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -76,6 +77,7 @@ class DeviceResource {
 
   @POST
   @Path("/password")
+  @Transactional
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Change one's own password, with the old one; signs every other phone out")
   public Response changePassword(String body) {

@@ -3,6 +3,7 @@ package provender.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.POST;
@@ -60,6 +61,7 @@ class InvitationResource {
 
   @POST
   @Path("/join")
+  @Transactional
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Follow an invitation: with name and password as someone new, or signed in with the code alone")
   public Response join(String body, HttpServerRequest request) {

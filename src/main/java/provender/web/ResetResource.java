@@ -5,6 +5,7 @@ import io.quarkus.runtime.StartupEvent;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -78,6 +79,7 @@ class ResetResource {
 
   @POST
   @Path("/reset")
+  @Transactional
   @Operation(summary = "Choose a new password with such a code; signs in, and signs every other phone out")
   public Response follow(String body, HttpServerRequest request) {
     JsonNode asked = Json.object(body);
