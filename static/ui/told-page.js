@@ -8,6 +8,7 @@ export class ToldPage extends Element {
     try {
       await deed();
     } catch (problem) {
+      if (problem instanceof DOMException && problem.name === "QuotaExceededError") return this.tell(t("toast.full"));
       this.tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
     }
   }
