@@ -61,14 +61,14 @@ export class RecordsPage extends ToldPage {
     const { why } = desk.status;
     const calm = !desk.cleared && !conflicts.length && !this.#refusals.length && !desk.records.waitsTooLong && why !== "signIn" && why !== "notAllowed";
     return html`<section><h2>${t("records.needsYou")}</h2>
-      ${calm ? html`<p>${icon("sent")} ${t("records.calm")}</p>` : ""}
+      ${calm ? html`<p class="marked">${icon("sent")} ${t("records.calm")}</p>` : ""}
       ${why === "signIn" || why === "notAllowed" ? html`<p>${t(`sync.why.${why}`)}</p>` : ""}
       ${why === "signIn" ? html`<p><a class="firm" href="#/sign-in">${t("people.signIn.go")}</a></p>` : ""}
       ${desk.cleared ? html`<article class="card"><h3>${icon("needsYou")} ${t("records.cleared")}</h3>
         <p>${t("records.clearedMeans", { when: agoOf(desk.cleared.at) })}
           ${desk.cleared.unsent ? t("records.clearedUnsent", { count: desk.cleared.unsent }) : t("records.clearedNone")}</p>
         <p><button type="button" class="firm" @click=${() => desk.acknowledgeCleared()}>${t("records.clearedRead")}</button></p></article>` : ""}
-      ${desk.records.waitsTooLong ? html`<p>${icon("needsYou")} ${t("records.waitsLong", { since: agoOf(desk.status.oldestUnsent ?? "") })}</p>` : ""}
+      ${desk.records.waitsTooLong ? html`<p class="marked">${icon("needsYou")} ${t("records.waitsLong", { since: agoOf(desk.status.oldestUnsent ?? "") })}</p>` : ""}
       <conflict-list .conflicts=${conflicts} .mayPick=${desk.mayRecord} .nameOf=${(/** @type {Conflict} */ { record, key }) =>
         (record === "fish" ? fishNamed(desk, key) : feederNamed(desk, key))} .keeperName=${(/** @type {string} */ keeper) => keeperName(desk, keeper)}
         @conflict-list-pick=${(/** @type {CustomEvent<{ conflict: Conflict, value: unknown }>} */ { detail: { conflict: { record, key, field, seen }, value } }) =>
@@ -82,8 +82,8 @@ export class RecordsPage extends ToldPage {
   #sending(desk) {
     const { unsent, refused, lastContact } = desk.status;
     return html`<section><h2>${t("records.sending")}</h2>
-      ${unsent + refused ? html`<p>${icon("onPhone")} ${t("more.unsent", { count: unsent + refused })}</p>`
-        : html`<p>${icon("sent")} ${t("more.allSent")}</p>`}
+      ${unsent + refused ? html`<p class="marked">${icon("onPhone")} ${t("more.unsent", { count: unsent + refused })}</p>`
+        : html`<p class="marked">${icon("sent")} ${t("more.allSent")}</p>`}
       <p><small>${lastContact ? t("records.lastContact", { when: agoOf(lastContact) }) : t("records.noContact")}</small></p>
       <p class="row"><button type="button" class="firm" @click=${() => desk.syncNow()}>${t("more.sendNow")}</button>
         ${unsent + refused ? html`<button type="button" class="firm" @click=${() => this.#save(desk)}>${t("more.saveFile")}</button>` : ""}</p>
@@ -100,7 +100,7 @@ export class RecordsPage extends ToldPage {
       : !phone.isOff ? t("records.clockRight")
       : t(phone.offset > 0 ? "records.clockBehind" : "records.clockAhead", { span: spanOf(Math.abs(phone.offset)) });
     return html`<section><h2>${t("records.clock")}</h2>
-      <p>${phone.isOff ? icon("needsYou") : ""} ${words}</p>
+      <p class="marked">${phone.isOff ? icon("needsYou") : ""} ${words}</p>
       ${!phone.isOff ? "" : html`<p>${t(phone.followsSince ? "records.clockFollowed" : "records.clockMeans")}</p>
         <p class="row"><button type="button" class="firm" @click=${() => this.#follow(desk, !phone.followsSince)}>${t(
           phone.followsSince ? "records.clockLeave" : "records.clockFollow")}</button>

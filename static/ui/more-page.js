@@ -64,7 +64,7 @@ export class MorePage extends Element {
     const { unsent, refused } = desk.status;
     return html`<section>
       <h2>${t("more.records")}</h2>
-      <p>${icon(unsent + refused ? "onPhone" : "sent")} ${unsent + refused ? t("more.unsent", { count: unsent + refused }) : t("more.allSent")}</p>
+      <p class="marked">${icon(unsent + refused ? "onPhone" : "sent")} ${unsent + refused ? t("more.unsent", { count: unsent + refused }) : t("more.allSent")}</p>
       <p><a class="firm" href="#/records">${t("records.heading")}</a></p>
       ${desk.tank ? html`<p class="row"><a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.jsonl`} download>${t("more.export")}</a>
         <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.csv`} download>${t("more.exportTable")}</a></p>` : ""}

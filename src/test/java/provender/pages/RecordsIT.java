@@ -3,7 +3,6 @@ package provender.pages;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.google.gson.JsonObject;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
@@ -125,19 +124,15 @@ class RecordsIT {
 
   @Test
   void a_full_phone_says_so_keeps_the_tray_and_saves_again_once_there_is_room() {
-    var driver = page.context().newCDPSession(page);
-    JsonObject quota = new JsonObject();
-    quota.addProperty("origin", glass.url());
-    quota.addProperty("quotaSize", 1);
     int before = feedings(page);
-    driver.send("Storage.overrideQuotaForOrigin", quota);
+    page.evaluate("() => { window.room = IDBObjectStore.prototype.add; IDBObjectStore.prototype.add = () => {"
+        + " throw new DOMException('no room', 'QuotaExceededError'); }; }");
     page.locator("feed-page .tile").first().click();
     page.locator("feeding-tray button.deed").click();
     Glass.isAnotherOne(page);
     page.getByText("this phone's storage is full").waitFor();
     assertThat(feedings(page)).isEqualTo(before);
-    quota.remove("quotaSize");
-    driver.send("Storage.overrideQuotaForOrigin", quota);
+    page.evaluate("() => { IDBObjectStore.prototype.add = window.room; }");
     page.locator("feeding-tray button.deed").click();
     Glass.isAnotherOne(page);
     Glass.until(page, "wanted => " + DESK + ".today.feedings.length === wanted", before + 1);
