@@ -41,6 +41,8 @@ public final class Benchmarks {
         return times[Math.floor(times.length / 2)];
       }""";
 
+  private static final String BEFORE = "review_before_it_is_handed_over";
+
   private Benchmarks() {}
 
   public static void main(String[] arguments) throws Exception {
@@ -60,8 +62,9 @@ public final class Benchmarks {
           measure(page, EngineBenchmark.TEN_YEARS, EngineBenchmark.TEN_YEARS_FEEDINGS, true, 7));
     }
     System.out.println();
-    jvm.forEach((name, millis) -> System.out.printf("%-48s JVM %8.2f ms   Chromium %8.2f ms   ratio %.2f%n",
-        name, millis, chromium.get(name), chromium.get(name) / millis));
+    chromium.forEach((name, millis) -> System.out.printf("%-48s JVM %8.2f ms   Chromium %8.2f ms   ratio %.2f%n",
+        name, jvm.get(name), millis, millis / jvm.get(name)));
+    System.out.printf("%-48s JVM %8.2f ms%n", BEFORE, jvm.get(BEFORE));
   }
 
   private static double measure(Page page, int days, int feedings, boolean fold, int repeats) throws Exception {

@@ -37,7 +37,8 @@ public final class Intake {
       }
     }
     for (String supplement : supplements) {
-      supplementDays.merge(supplement, 1.0, Double::sum);
+      Double before = supplementDays.get(supplement);
+      supplementDays.put(supplement, before == null ? 1.0 : before + 1);
     }
   }
 

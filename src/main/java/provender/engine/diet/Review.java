@@ -31,29 +31,26 @@ public final class Review {
 
   private final Day first;
   private final int days;
-  private final Foods foods;
-  private final List<FishDiet> diets;
-  /** The same, for the loop that every serving goes through. */
-  private final FishDiet[] eaters;
+  private final List<Fish> fish;
+  private final Ledger ledger;
+  private final List<FishDiet> diets = new ArrayList<>();
+  private final Table table;
   private final List<List<Serving>> served = new ArrayList<>();
   private final double[] givenKj;
   /** By component, the last epoch day on which it was on the common table. */
   private final int[] onTheTable = new int[Component.values().length];
 
-  private final Preferences preferences;
-
   private Review(List<Fish> fish, Foods foods, Day today, int days, Preferences preferences) {
-    this.foods = foods;
+    this.fish = fish;
     this.first = today.plus(1 - days);
     this.days = days;
     this.givenKj = new double[days];
-    this.preferences = preferences;
     Arrays.fill(onTheTable, FishDiet.NEVER);
-    this.eaters = new FishDiet[fish.size()];
-    for (int i = 0; i < eaters.length; i++) {
-      eaters[i] = new FishDiet(fish.get(i), first, days, foods, onTheTable);
+    this.ledger = new Ledger(fish.size(), days, foods);
+    for (int line = 0; line < fish.size(); line++) {
+      diets.add(new FishDiet(fish.get(line), line, ledger, first, onTheTable));
     }
-    this.diets = List.of(eaters);
+    this.table = new Table(fish, preferences);
   }
 
   /**
@@ -76,12 +73,15 @@ public final class Review {
     int next = 0;
     for (int day = 0; day < review.days; day++) {
       review.lay(day, temperatureC[day], model, constants);
-      Table table = null;
+      boolean laid = false;
       while (next < meals.size() && meals.get(next).day().epochDay() <= review.day(day).epochDay()) {
-        table = table == null ? review.table(day, constants) : table;
-        review.serve(table, day, meals.get(next++).meal());
+        if (!laid) {
+          review.seat(day, constants.value(Constant.MAX_INTAKE_RATIO));
+          laid = true;
+        }
+        review.serve(day, meals.get(next++).meal());
       }
-      if (table != null) {
+      if (laid) {
         review.close(day, takenFraction);
       }
     }
@@ -91,11 +91,12 @@ public final class Review {
   /** What each is due on a day, from its mass and the water's warmth. */
   private void lay(int day, double temperatureC, Model model, Constants constants) {
     double perMass = Ration.middle(1, temperatureC, model).kj();
+    Day that = day(day);
     for (FishDiet diet : diets) {
       Fish fish = diet.fish();
-      if (fish.wasHereOn(day(day))) {
-        if (diet.needsWeighing() || fish.isGrowing() && day % WEEK == 0 || fish.wasMeasuredOn(day(day))) {
-          weigh(diet, Weight.of(fish, day(day), constants), model, constants);
+      if (fish.wasHereOn(that)) {
+        if (diet.needsWeighing() || fish.isGrowing() && day % WEEK == 0 || fish.wasMeasuredOn(that)) {
+          weigh(diet, Weight.of(fish, that, constants), model, constants);
         }
         diet.due(day, diet.appetite() * fish.guild().rationFactor() * perMass + diet.growthKj());
       }
@@ -109,24 +110,23 @@ public final class Review {
     diet.weighs(model.metabolicMass(grams) * count, growth * count);
   }
 
-  private Table table(int day, Constants constants) {
-    double mostOfDue = constants.value(Constant.MAX_INTAKE_RATIO);
-    List<Table.Eater> eaters = new ArrayList<>(diets.size());
-    for (FishDiet diet : diets) {
-      boolean here = diet.fish().wasHereOn(day(day));
-      double appetite = here ? diet.appetite() : 0;
-      eaters.add(new Table.Eater(diet.fish(), appetite, diet.dueKj(day, day + 1) * mostOfDue));
+  private void seat(int day, double mostOfDue) {
+    table.clear();
+    Day that = day(day);
+    for (int line = 0; line < diets.size(); line++) {
+      FishDiet diet = diets.get(line);
+      boolean here = diet.fish().wasHereOn(that);
+      table.seat(line, here ? diet.appetite() : 0, diet.dueKj(day, day + 1) * mostOfDue);
     }
-    return new Table(eaters, preferences);
   }
 
-  private void serve(Table table, int day, Meal meal) {
+  private void serve(int day, Meal meal) {
     double eaten = 1 - meal.leftoverFraction();
     for (Helping helping : meal.helpings()) {
       Food food = helping.food();
       if (food != null) {
         offer(day, helping.fish(), food);
-        if (!isForIsolation(helping)) {
+        if (!helping.goesToIsolation(fish)) {
           givenKj[day] += helping.grams() * food.kjPerGram() * (helping.fish() == null ? eaten : 1);
         }
       }
@@ -135,22 +135,12 @@ public final class Review {
     table.serve(
         meal,
         serving -> {
-          eat(day, serving);
+          ledger.ate(day, serving);
           if (day >= days - KEPT_DAYS) {
             kept.add(serving.kept());
           }
         });
     served.add(kept);
-  }
-
-  private void eat(int day, Serving serving) {
-    int food = foods.of(serving.food());
-    double[] grams = serving.gramsEaten();
-    for (int i = 0; i < grams.length; i++) {
-      if (grams[i] > 0) {
-        eaters[i].ate(day, food, serving, i);
-      }
-    }
   }
 
   private void offer(int day, @Nullable String to, Food food) {
@@ -171,18 +161,6 @@ public final class Review {
     for (FishDiet diet : diets) {
       diet.closeDay(day, takenFraction);
     }
-  }
-
-  private boolean isForIsolation(Helping helping) {
-    if (helping.fish() == null) {
-      return false;
-    }
-    for (FishDiet diet : diets) {
-      if (diet.fish().inIsolation() && diet.fish().key().equals(helping.fish())) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Number of days, today being the last. */

@@ -55,7 +55,7 @@ final class Window {
     double sum = 0;
     for (int food = 0; food < diet.foods().size(); food++) {
       if (which.is(diet.foods().at(food))) {
-        sum += diet.eaten().dryGrams(food, from, to);
+        sum += diet.dryGrams(food, from, to);
       }
     }
     return sum;
@@ -68,7 +68,7 @@ final class Window {
 
   /** Feedings a day at which it is reckoned to have eaten. */
   double mealsPerDay(FishDiet diet) {
-    return (double) diet.eaten().meals(from, to) / (to - from);
+    return (double) diet.meals(from, to) / (to - from);
   }
 
   /** Part of what a fish ate, 0 when it ate nothing of the whole. */
@@ -87,7 +87,7 @@ final class Window {
     double largest = 0;
     for (int food = 0; food < diet.foods().size(); food++) {
       if (!passedOver.is(diet.foods().at(food))) {
-        largest = Math.max(largest, diet.eaten().dryGrams(food, from, to));
+        largest = Math.max(largest, diet.dryGrams(food, from, to));
       }
     }
     double all = diet.dryGrams(from, to);
@@ -96,7 +96,7 @@ final class Window {
 
   /** Whether any food of the window brought a supplement. */
   boolean brought(FishDiet diet, String supplement) {
-    return diet.eaten().hadWith(supplement, from, to);
+    return diet.hadWith(supplement, from, to);
   }
 
   /** One finding for all of them, or none; {@code worst} is the share to name, in parts of a hundred on screen. */

@@ -2,6 +2,7 @@ package provender.engine.intake;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import provender.engine.fish.Fish;
 import provender.engine.food.Food;
 
 /**
@@ -17,4 +18,15 @@ public record Helping(
     String measure,
     double count,
     List<String> supplements,
-    @Nullable String fish) {}
+    @Nullable String fish) {
+
+  /** Whether it is handed to a fish that is kept apart from the display. */
+  public boolean goesToIsolation(List<Fish> roster) {
+    for (Fish one : roster) {
+      if (one.inIsolation() && one.key().equals(fish)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -15,6 +15,10 @@ public record Serving(int meal, Helping helping, Food food, double[] gramsEaten)
     return new Serving(meal, helping, food, gramsEaten.clone());
   }
 
+  public double grams(int eater) {
+    return gramsEaten[eater];
+  }
+
   public double kj(int eater) {
     return gramsEaten[eater] * food.kjPerGram();
   }

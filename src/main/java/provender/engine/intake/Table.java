@@ -4,9 +4,9 @@ import java.util.List;
 import provender.engine.fish.Fish;
 import provender.engine.food.Food;
 
-/** The fish that eat together on one day; it serves meals one after another and remembers how full each fish is. */
+/** The fish that eat together; it serves the meals of a day one after another and remembers how full each fish is. */
 public final class Table {
-  private final Eater[] eaters;
+  private final List<Fish> fish;
   private final double[] appetites;
   private final double[] roomKj;
   private final Preferences preferences;
@@ -15,27 +15,31 @@ public final class Table {
   private final double[] taken;
   private int meals;
 
+  /** @param preferences of the same fish in the same order */
+  public Table(List<Fish> fish, Preferences preferences) {
+    this.fish = fish;
+    this.preferences = preferences;
+    this.appetites = new double[fish.size()];
+    this.roomKj = new double[fish.size()];
+    this.weights = new double[fish.size()];
+    this.caps = new double[fish.size()];
+    this.taken = new double[fish.size()];
+  }
+
+  /** Another day begins: its meals are counted from one. */
+  public void clear() {
+    meals = 0;
+  }
+
   /**
-   * One line of the roster at the table.
+   * One line of the roster comes to the table, hungry.
    *
    * @param appetite metabolic mass of the whole line, in kg^0.80
    * @param mostKj the most it can take in a day, in kJ
    */
-  public record Eater(Fish fish, double appetite, double mostKj) {}
-
-  /** @param preferences of the same fish in the same order */
-  public Table(List<Eater> eaters, Preferences preferences) {
-    this.eaters = eaters.toArray(new Eater[0]);
-    this.preferences = preferences;
-    this.weights = new double[this.eaters.length];
-    this.caps = new double[this.eaters.length];
-    this.taken = new double[this.eaters.length];
-    this.appetites = new double[this.eaters.length];
-    this.roomKj = new double[this.eaters.length];
-    for (int i = 0; i < roomKj.length; i++) {
-      appetites[i] = this.eaters[i].appetite();
-      roomKj[i] = this.eaters[i].mostKj();
-    }
+  public void seat(int line, double appetite, double mostKj) {
+    appetites[line] = appetite;
+    roomKj[line] = mostKj;
   }
 
   /** Is told of each helping while it is on the table. */
@@ -64,7 +68,7 @@ public final class Table {
     double[] liking = preferences.of(food);
     double gramsPerKj = 1 / food.kjPerGram();
     for (int i = 0; i < weights.length; i++) {
-      boolean refused = !refusedBy.isEmpty() && refusedBy.contains(eaters[i].fish().key());
+      boolean refused = !refusedBy.isEmpty() && refusedBy.contains(fish.get(i).key());
       weights[i] = refused ? 0 : liking[i] * appetites[i];
       caps[i] = roomKj[i] * gramsPerKj;
     }
@@ -73,15 +77,14 @@ public final class Table {
 
   private void hand(double grams, String key, List<String> refusedBy) {
     for (int i = 0; i < taken.length; i++) {
-      taken[i] = eaters[i].fish().key().equals(key) && !refusedBy.contains(key) ? grams : 0;
+      taken[i] = fish.get(i).key().equals(key) && !refusedBy.contains(key) ? grams : 0;
     }
   }
 
   private Serving ate(Serving serving) {
-    double[] grams = serving.gramsEaten();
     double kjPerGram = serving.food().kjPerGram();
-    for (int i = 0; i < grams.length; i++) {
-      roomKj[i] = Math.max(0, roomKj[i] - grams[i] * kjPerGram);
+    for (int i = 0; i < taken.length; i++) {
+      roomKj[i] = Math.max(0, roomKj[i] - taken[i] * kjPerGram);
     }
     return serving;
   }

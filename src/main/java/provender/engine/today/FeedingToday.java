@@ -23,7 +23,7 @@ public record FeedingToday(Feeding feeding, List<Serving> servings, Review revie
       double grams = 0;
       double kj = 0;
       for (Serving serving : servings) {
-        grams += serving.gramsEaten()[i];
+        grams += serving.grams(i);
         kj += serving.kj(i);
       }
       if (grams > 0) {
@@ -44,19 +44,10 @@ public record FeedingToday(Feeding feeding, List<Serving> servings, Review revie
     Range kj = Range.ZERO;
     double eaten = 1 - feeding.meal().leftoverFraction();
     for (Helping helping : feeding.meal().helpings()) {
-      if (!isForIsolation(helping, roster)) {
+      if (!helping.goesToIsolation(roster)) {
         kj = kj.plus(kj(helping).times(helping.fish() == null ? eaten : 1));
       }
     }
     return kj;
-  }
-
-  private static boolean isForIsolation(Helping helping, List<Fish> roster) {
-    for (Fish fish : roster) {
-      if (fish.inIsolation() && fish.key().equals(helping.fish())) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -31,8 +31,10 @@ class TableTest {
   }
 
   private List<Serving> serve(double mostKj, Meal... meals) {
-    List<Table.Eater> eaters = fish.stream().map(one -> new Table.Eater(one, 1, mostKj)).toList();
-    Table table = new Table(eaters, new Preferences(fish, 0.05, new Sightings(seen, PRIOR)));
+    Table table = new Table(fish, new Preferences(fish, 0.05, new Sightings(seen, PRIOR)));
+    for (int line = 0; line < fish.size(); line++) {
+      table.seat(line, 1, mostKj);
+    }
     List<Serving> servings = new ArrayList<>();
     for (Meal meal : meals) {
       table.serve(meal, serving -> servings.add(serving.kept()));
