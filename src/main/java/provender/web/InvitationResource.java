@@ -44,7 +44,6 @@ class InvitationResource {
     Keeper steward = signed.stewardOf(household);
     Instant now = Instant.now();
     String code = households.invite(household, steward, Asked.role(Json.object(body)), now);
-    Audit.note("invited", "by", steward.id(), "household", household);
     return Map.of("code", code, "expiresAt", now.plus(Households.INVITATION_LASTS).toString());
   }
 
@@ -60,8 +59,8 @@ class InvitationResource {
   }
 
   @POST
-  @Path("/join")
   @Transactional
+  @Path("/join")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Follow an invitation: with name and password as someone new, or signed in with the code alone")
   public Response join(String body, HttpServerRequest request) {
@@ -72,8 +71,6 @@ class InvitationResource {
         asked.has("name")
             ? households.join(code, Asked.text(asked, "name"), Asked.text(asked, "password"), now)
             : households.join(code, signed.keeper(), now);
-    Keeper keeper = entry.keeper();
-    Audit.note(keeper == null ? "join-refused" : "joined", "keeper", keeper == null ? "" : keeper.id());
     return cookies.entered(entry, asked, request);
   }
 }

@@ -77,8 +77,7 @@ class PeopleResource {
   @Operation(summary = "Change what someone may do; stewards only. The last steward stays one (409, kind last-steward)")
   public Response changeRole(@PathParam("household") String household, @PathParam("person") String person, String body) {
     Keeper steward = signed.stewardOf(household);
-    Role role = Asked.role(Json.object(body));
-    return told("role", members.changeRole(household, steward, person, role, Instant.now()), household, steward, person);
+    return told(members.changeRole(household, steward, person, Asked.role(Json.object(body)), Instant.now()));
   }
 
   @DELETE
@@ -90,7 +89,7 @@ class PeopleResource {
     signed.memberOf(household);
     Keeper asking = signed.keeper();
     Keeper by = asking.id().equals(person) ? asking : signed.stewardOf(household);
-    return told("membership-ended", members.end(household, by, person, Instant.now()), household, by, person);
+    return told(members.end(household, by, person, Instant.now()));
   }
 
   @POST
@@ -99,12 +98,10 @@ class PeopleResource {
   @Operation(summary = "Make another person the steward in one's own place and go on as a keeper; stewards only")
   public Response handOver(@PathParam("household") String household, String body) {
     Keeper steward = signed.stewardOf(household);
-    String person = Asked.text(Json.object(body), "person");
-    return told("handed-over", members.handOver(household, steward, person, Instant.now()), household, steward, person);
+    return told(members.handOver(household, steward, Asked.text(Json.object(body), "person"), Instant.now()));
   }
 
-  private static Response told(String what, Outcome outcome, String household, Keeper by, String about) {
-    Audit.note(what, "outcome", outcome.name(), "household", household, "by", by.id(), "about", about);
+  private static Response told(Outcome outcome) {
     return switch (outcome) {
       case DONE -> Response.noContent().build();
       case UNKNOWN -> throw Problem.notFound();

@@ -2,7 +2,6 @@ package provender.web;
 
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import provender.sync.DamagedJournal;
@@ -12,10 +11,7 @@ final class Problems {
   private static final Logger LOG = Logger.getLogger("provender.web");
 
   @ServerExceptionMapper
-  Response problem(Problem problem, UriInfo asked) {
-    if (problem.isAboutRights()) {
-      Audit.note("not-let", "kind", problem.kind(), "path", asked.getPath());
-    }
+  Response problem(Problem problem) {
     return problem.response();
   }
 

@@ -19,7 +19,6 @@ import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.jboss.logging.Logger;
-import provender.people.Households;
 import provender.people.Keeper;
 import provender.people.Members;
 import provender.people.Resets;
@@ -73,19 +72,15 @@ class ResetResource {
     if (code == null) {
       throw Problem.notAllowed("elsewhere-too", "this person belongs to more than your households; whoever runs the server can help them");
     }
-    Audit.note("reset-made", "by", steward.id(), "about", person, "household", household);
     return Map.of("code", code, "expiresAt", now.plus(Resets.LASTS).toString());
   }
 
   @POST
-  @Path("/reset")
   @Transactional
+  @Path("/reset")
   @Operation(summary = "Choose a new password with such a code; signs in, and signs every other phone out")
   public Response follow(String body, HttpServerRequest request) {
     JsonNode asked = Json.object(body);
-    Households.Entry entry = resets.follow(Asked.text(asked, "code"), Asked.text(asked, "password"), Instant.now());
-    Keeper keeper = entry.keeper();
-    Audit.note(keeper == null ? "reset-refused" : "reset-followed", "keeper", keeper == null ? "" : keeper.id());
-    return cookies.entered(entry, asked, request);
+    return cookies.entered(resets.follow(Asked.text(asked, "code"), Asked.text(asked, "password"), Instant.now()), asked, request);
   }
 }

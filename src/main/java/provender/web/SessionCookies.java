@@ -1,7 +1,6 @@
 package provender.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.vertx.core.http.Cookie;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.NewCookie;
@@ -22,8 +21,10 @@ class SessionCookies {
   private final PeopleStore people;
   private final Sessions sessions;
   private final boolean https;
+  private final Signed signed;
 
-  SessionCookies(PeopleStore people, Sessions sessions, @ConfigProperty(name = "provender.https") boolean https) {
+  SessionCookies(PeopleStore people, Sessions sessions, Signed signed, @ConfigProperty(name = "provender.https") boolean https) {
+    this.signed = signed;
     this.people = people;
     this.sessions = sessions;
     this.https = https;
@@ -45,10 +46,11 @@ class SessionCookies {
 
   /** A browser has one session: the one it came with ends, whosever it was. */
   Response signedIn(Keeper keeper, String token, HttpServerRequest request) {
-    Cookie before = request.getCookie(https ? Signed.COOKIE_OVER_HTTPS : Signed.COOKIE);
+    String before = signed.token();
     if (before != null) {
-      sessions.signOut(before.getValue());
+      sessions.signOut(before);
     }
+    signed.isNow(keeper);
     return Response.ok(whoIs(keeper)).cookie(cookie(token, (int) Sessions.LASTS.toSeconds(), request)).build();
   }
 

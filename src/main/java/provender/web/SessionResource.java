@@ -41,12 +41,11 @@ class SessionResource {
     SignIn outcome =
         sessions.signIn(Asked.text(asked, "name"), Asked.text(asked, "password"), address, Asked.device(asked), Instant.now());
     if (outcome instanceof SignIn.SignedIn in) {
-      Audit.note("signed-in", "keeper", in.keeper().id(), "address", address);
       return cookies.signedIn(in.keeper(), in.token(), request);
     }
-    Audit.note(outcome instanceof SignIn.TooMany ? "sign-in-slowed" : "sign-in-refused", "name", Asked.text(asked, "name"), "address", address);
     if (outcome instanceof SignIn.TooMany many) {
-      throw Problem.tooMany("too many wrong passwords; try again in " + (many.delay().toSeconds() + 1) + " seconds");
+      long seconds = many.delay().toSeconds() + 1;
+      throw Problem.tooMany("too many wrong passwords; try again in " + seconds + " seconds", seconds);
     }
     throw Problem.badRequest("name and password do not belong together", "password", "the password of this name");
   }
@@ -61,7 +60,7 @@ class SessionResource {
   @Operation(summary = "Sign out; the session is gone at once")
   public Response signOut(HttpServerRequest request) {
     String token = signed.token();
-    if (token != null) {
+    if (token != null && signed.known() != null) {
       sessions.signOut(token);
     }
     return cookies.signedOut(request);

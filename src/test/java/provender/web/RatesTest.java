@@ -2,75 +2,60 @@ package provender.web;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.hamcrest.Matchers.equalTo;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
-import io.restassured.http.ContentType;
-import java.time.Instant;
+import io.restassured.response.Response;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
+/** Whoever asks without end waits, and nobody else. */
 @QuarkusTest
-@TestProfile(RatesTest.Narrow.class)
+@TestProfile(RatesTest.FewRequests.class)
 class RatesTest {
-  private static final int PER_MINUTE = 60;
+  private static final int FEW = 20;
 
-  /** A server that bears little. */
-  public static class Narrow implements QuarkusTestProfile {
+  /** A server that lets an address ask a few times a minute. */
+  public static class FewRequests implements QuarkusTestProfile {
     @Override
     public Map<String, String> getConfigOverrides() {
-      return Map.of("provender.rate.perMinute", String.valueOf(PER_MINUTE), "quarkus.datasource.jdbc.url",
-          "jdbc:h2:mem:narrow;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1");
+      return Map.of("provender.rates.address", Integer.toString(FEW), "quarkus.datasource.jdbc.url",
+          "jdbc:h2:mem:rates;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1");
     }
   }
 
   @Test
-  void a_store_of_requests_empties_and_fills_up_again_evenly_and_each_has_their_own() {
-    Rates rates = new Rates(PER_MINUTE);
-    Instant now = Instant.parse("2026-11-25T12:00:00Z");
-    for (int i = 0; i < PER_MINUTE; i++) {
-      assertThat(rates.isTooMuch("one", now)).isFalse();
+  void an_address_that_asks_without_end_is_told_how_long_to_wait_and_still_gets_the_app() {
+    Response last = given().get("/api/v1/first-start");
+    for (int i = 0; i < 3 * FEW && last.statusCode() == 200; i++) {
+      last = given().get("/api/v1/first-start");
     }
-    assertThat(rates.isTooMuch("one", now)).isTrue();
-    assertThat(rates.isTooMuch("other", now)).isFalse();
-    assertThat(rates.isTooMuch("one", now.plusMillis(1001))).isFalse();
-    assertThat(rates.isTooMuch("one", now.plusMillis(1002))).isTrue();
-    assertThat(rates.isTooMuch("one", now.minusSeconds(60))).isTrue();
+    assertThat(last.statusCode()).isEqualTo(429);
+    assertThat(last.<String>path("kind")).isEqualTo("too-many");
+    assertThat(Integer.parseInt(last.header("Retry-After"))).isBetween(1, 60);
+    given().get("/app.js").then().statusCode(200);
   }
 
   @Test
-  void whoever_floods_the_server_waits_and_others_do_not() {
-    String flooding = session("Teo", "demo-lantern-teo");
-    String calm = session("Bram", "demo-lantern-bram");
-    int refused = 0;
-    for (int i = 0; i < 2 * PER_MINUTE; i++) {
-      refused += given().cookie(Signed.COOKIE, flooding).get("/api/v1/session").statusCode() == 429 ? 1 : 0;
+  void one_person_who_asks_too_much_waits_and_another_does_not() {
+    Rates rates = new Rates(FEW, FEW, FEW);
+    for (int i = 0; i < FEW; i++) {
+      rates.person("ilka");
     }
-    assertThat(refused).isPositive();
-    given().cookie(Signed.COOKIE, calm).get("/api/v1/session").then().statusCode(200);
-    given().cookie(Signed.COOKIE, calm).get("/api/v1/tanks").then().statusCode(200);
+    assertThatThrownBy(() -> rates.person("ilka")).isInstanceOf(Problem.class).hasMessageContaining("person");
+    rates.person("teo");
+    rates.household("ilka");
   }
 
   @Test
-  void a_household_that_sends_too_many_batches_waits_and_is_told_so() {
-    String maren = session("Maren", "demo-lantern-maren");
-    String ilka = session("Ilka", "demo-lantern-ilka");
-    int refused = 0;
-    for (int i = 0; i < 2 * PER_MINUTE; i++) {
-      var answer = given().cookie(Signed.COOKIE, i % 2 == 0 ? maren : ilka).contentType(ContentType.JSON).body("{\"entries\":[]}")
-          .post("/api/v1/tanks/" + People.TANK + "/entries");
-      if (answer.statusCode() == 429) {
-        answer.then().body("kind", equalTo("too-many"));
-        refused++;
-      }
+  void one_household_that_is_asked_about_too_much_waits_and_another_does_not() {
+    Rates rates = new Rates(FEW, FEW, FEW);
+    for (int i = 0; i < FEW; i++) {
+      rates.household("quernhaven");
     }
-    assertThat(refused).isPositive();
-  }
-
-  private static String session(String name, String password) {
-    return given().contentType(ContentType.JSON).body(Map.of("name", name, "password", password)).post("/api/v1/session")
-        .then().statusCode(200).extract().cookie(Signed.COOKIE);
+    assertThatThrownBy(() -> rates.household("quernhaven")).isInstanceOf(Problem.class).hasMessageContaining("household");
+    rates.household("tannelwick");
   }
 }
