@@ -19,9 +19,10 @@ class Signed {
   private final Sessions sessions;
   private final PeopleStore people;
   private final HttpHeaders headers;
+  private @Nullable Keeper keeper;
 
-  Signed(PeopleStore people, HttpHeaders headers) {
-    this.sessions = new Sessions(people);
+  Signed(PeopleStore people, Sessions sessions, HttpHeaders headers) {
+    this.sessions = sessions;
     this.people = people;
     this.headers = headers;
   }
@@ -32,12 +33,16 @@ class Signed {
   }
 
   Keeper keeper() {
-    String token = token();
-    Keeper keeper = token == null ? null : sessions.keeper(token, Instant.now());
-    if (keeper == null) {
+    Keeper known = keeper;
+    if (known == null) {
+      String token = token();
+      known = token == null ? null : sessions.keeper(token, Instant.now());
+    }
+    if (known == null) {
       throw Problem.signInNeeded();
     }
-    return keeper;
+    keeper = known;
+    return known;
   }
 
   /** The keeper's seat at a tank; a tank of strangers is as unknown as one that does not exist. */
@@ -50,17 +55,22 @@ class Signed {
     throw Problem.notFound();
   }
 
-  /** Refuses everyone but a steward; a household of strangers is as unknown as one that does not exist. */
-  void stewardOf(String household) {
+  /** Refuses everyone who does not belong; a household of strangers is as unknown as one that does not exist. */
+  PeopleStore.Membership memberOf(String household) {
     for (PeopleStore.Membership membership : people.memberships(keeper().id())) {
       if (membership.household().equals(household)) {
-        if (membership.role() != Role.STEWARD) {
-          throw Problem.notAllowed("steward-only", "only a steward of the household may do this");
-        }
-        return;
+        return membership;
       }
     }
     throw Problem.notFound();
+  }
+
+  /** Refuses everyone but a steward. */
+  Keeper stewardOf(String household) {
+    if (memberOf(household).role() != Role.STEWARD) {
+      throw Problem.notAllowed("steward-only", "only a steward of the household may do this");
+    }
+    return keeper();
   }
 
   Seat seatToRecord(String tank) {
