@@ -16,8 +16,10 @@ import { SameFeeding } from "./feeding/same-feeding.js";
 import { FirstStart } from "./people/first-start.js";
 import { HouseholdTools } from "./people/household-tools.js";
 import { JoinPage } from "./people/join-page.js";
+import { PlainAddress } from "./people/plain-address.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
+import { TrustPage } from "./people/trust-page.js";
 import { FishAdder } from "./setup/fish-adder.js";
 import { RecordForm } from "./setup/record-form.js";
 import { SetupPage } from "./setup/setup-page.js";
@@ -72,6 +74,7 @@ const elements = {
   "more-page": MorePage,
   "nav-bar": NavBar,
   "page-head": PageHead,
+  "plain-address": PlainAddress,
   "ration-panel": RationPanel,
   "record-form": RecordForm,
   "refused-list": RefusedList,
@@ -83,6 +86,7 @@ const elements = {
   "tank-list": TankList,
   "tide-line": TideLine,
   "today-page": TodayPage,
+  "trust-page": TrustPage,
   "undo-toast": UndoToast,
   "water-page": WaterPage,
   "week-chart": WeekChart,
@@ -95,8 +99,9 @@ const elements = {
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
   join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", "first-start": "first-start",
+  trust: "trust-page",
 };
-const openToAll = ["sign-in", "join", "first-start"];
+const openToAll = ["sign-in", "join", "first-start", "trust"];
 
 await start().catch(tellNotStarted);
 

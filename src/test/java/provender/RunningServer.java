@@ -39,12 +39,12 @@ public final class RunningServer implements AutoCloseable {
   }
 
   /** A server with the demo, over an empty folder of its own. */
-  public static RunningServer fresh(String name) {
+  public static RunningServer fresh(String name, String... options) {
     try (ServerSocket free = new ServerSocket(0)) {
       Path data = Files.createTempDirectory(Path.of("target"), name);
       int port = free.getLocalPort();
       free.close();
-      return start(data, port);
+      return start(data, port, options);
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }

@@ -13,12 +13,14 @@ import org.bouncycastle.asn1.x509.GeneralName;
 /** A name or number under which a server is reached inside a house. */
 public record LanAddress(String written, boolean isNumber) {
   private static final Pattern NUMBER = Pattern.compile("[0-9a-fA-F:]*:[0-9a-fA-F:.]*|\\d{1,3}(\\.\\d{1,3}){3}");
-  private static final Pattern NAME = Pattern.compile("(?=.{1,253}$)[a-z0-9]([a-z0-9-]{0,61}[a-z0-9])?(\\.[a-z0-9]([a-z0-9-]{0,61}[a-z0-9])?)*");
+  /** The last part begins with a letter, or a mistyped number would pass for a name. */
+  private static final Pattern NAME =
+      Pattern.compile("(?=.{1,253}$)([a-z0-9]([a-z0-9-]{0,61}[a-z0-9])?\\.)*[a-z]([a-z0-9-]{0,61}[a-z0-9])?");
 
   /** Reads a list with commas; refuses what is neither a host name in small letters nor an IP address. */
   public static List<LanAddress> read(String list) {
     LinkedHashSet<LanAddress> addresses = new LinkedHashSet<>();
-    for (String part : list.split(",")) {
+    for (String part : list.split(",", -1)) {
       addresses.add(one(part.strip()));
     }
     return new ArrayList<>(addresses);

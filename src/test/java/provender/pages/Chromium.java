@@ -22,7 +22,7 @@ final class Chromium implements AutoCloseable {
     browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
         .setExecutablePath(executable())
         .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-            "--disable-background-networking", "--disable-component-update", "--disable-sync")));
+            "--host-resolver-rules=MAP *.example 127.0.0.1", "--disable-background-networking", "--disable-component-update", "--disable-sync")));
   }
 
   Browser browser() {

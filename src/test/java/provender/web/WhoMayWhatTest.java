@@ -93,7 +93,7 @@ class WhoMayWhatTest {
     if (path.endsWith("/hints")) {
       return statusOfALine(who, path);
     }
-    return asked.request(method, path).statusCode();
+    return PasskeysTest.named(asked).request(method, path).statusCode();
   }
 
   /** Whoever and whatever may be ended is made for this one question. */
