@@ -19,8 +19,10 @@ import provender.people.Sessions;
 class SessionCookies {
   private final PeopleStore people;
   private final Sessions sessions;
+  private final Signed signed;
 
-  SessionCookies(PeopleStore people, Sessions sessions) {
+  SessionCookies(PeopleStore people, Sessions sessions, Signed signed) {
+    this.signed = signed;
     this.people = people;
     this.sessions = sessions;
   }
@@ -40,6 +42,7 @@ class SessionCookies {
   }
 
   Response signedIn(Keeper keeper, String token, HttpServerRequest request) {
+    signed.isNow(keeper);
     return Response.ok(whoIs(keeper)).cookie(cookie(token, (int) Sessions.LASTS.toSeconds(), request)).build();
   }
 

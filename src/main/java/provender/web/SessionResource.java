@@ -44,7 +44,8 @@ class SessionResource {
       return cookies.signedIn(in.keeper(), in.token(), request);
     }
     if (outcome instanceof SignIn.TooMany many) {
-      throw Problem.tooMany("too many wrong passwords; try again in " + (many.delay().toSeconds() + 1) + " seconds");
+      long seconds = many.delay().toSeconds() + 1;
+      throw Problem.tooMany("too many wrong passwords; try again in " + seconds + " seconds", seconds);
     }
     throw Problem.badRequest("name and password do not belong together", "password", "the password of this name");
   }
@@ -59,7 +60,7 @@ class SessionResource {
   @Operation(summary = "Sign out; the session is gone at once")
   public Response signOut(HttpServerRequest request) {
     String token = signed.token();
-    if (token != null) {
+    if (token != null && signed.known() != null) {
       sessions.signOut(token);
     }
     return cookies.signedOut(request);
