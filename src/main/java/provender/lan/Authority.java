@@ -40,6 +40,9 @@ record Authority(X509Certificate certificate, PrivateKey key) {
   /** Phones refuse certificates of more than 825 days, also from an authority of one's own; from memory. */
   static final Duration SERVER_LASTS = Duration.ofDays(397);
 
+  /** Never a name of anything (RFC 6761, 6.4). */
+  private static final String NO_NAME = "invalid";
+
   private static final Duration CLOCKS_DIFFER = Duration.ofHours(24);
   private static final int SERIAL_BITS = 120;
   private static final SecureRandom RANDOM = new SecureRandom();
@@ -79,7 +82,10 @@ record Authority(X509Certificate certificate, PrivateKey key) {
     }
   }
 
-  /** A kind of address that no address here is of is shut out whole, since a constraint binds only its own kind. */
+  /**
+   * A kind of address that no address here is of is shut out whole, since a constraint binds only its own kind. For names an
+   * empty exclusion would do (RFC 5280, 4.2.1.10), but not every reader takes it so; a permitted name that cannot be does the same.
+   */
   private static NameConstraints onlyFor(List<LanAddress> addresses) {
     List<GeneralSubtree> permitted = new ArrayList<>();
     addresses.forEach(one -> permitted.add(new GeneralSubtree(one.inConstraint())));
@@ -89,7 +95,7 @@ record Authority(X509Certificate certificate, PrivateKey key) {
       excluded.add(new GeneralSubtree(new GeneralName(GeneralName.iPAddress, new DEROctetString(new byte[32]))));
     }
     if (addresses.stream().allMatch(LanAddress::isNumber)) {
-      excluded.add(new GeneralSubtree(new GeneralName(GeneralName.dNSName, "")));
+      permitted.add(new GeneralSubtree(new GeneralName(GeneralName.dNSName, NO_NAME)));
     }
     return new NameConstraints(permitted.toArray(GeneralSubtree[]::new), excluded.toArray(GeneralSubtree[]::new));
   }
