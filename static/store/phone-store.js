@@ -3,6 +3,9 @@ import { Phone } from "./database.js";
 import { newId } from "./ids.js";
 import { ofTank, PulledCopy, takeBack } from "./pulled-copy.js";
 
+/** This phone is not who it was: its storage was cleared since the page began. */
+export class StorageCleared extends Error {}
+
 /** What the phone keeps: every entry it wrote or pulled, which of them wait to be sent, and which were refused. */
 export class PhoneStore {
   #phone;
@@ -45,6 +48,7 @@ export class PhoneStore {
    */
   record(draft) {
     return this.#phone.write(["entries", "outbox", "settings"], async (reach) => {
+      if ((await reach("settings").get("device")) !== draft.device) throw new StorageCleared();
       const written = await reach("entries").get(draft.id);
       if (written) return written;
       const counter = `deviceSeq ${draft.tank}`;

@@ -8,7 +8,9 @@ export class ToldPage extends Element {
     try {
       await deed();
     } catch (problem) {
-      this.tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
+      const isFull = problem instanceof DOMException && problem.name === "QuotaExceededError";
+      const words = isFull ? t("toast.full") : t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) });
+      /** @type {any} */ (this.querySelector("undo-toast")).warn(words);
     }
   }
 

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
-import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -26,7 +25,6 @@ import provender.sync.TankKey;
 
 /** All that a journal store must do, on PostgreSQL, and what its rows keep to themselves whatever is asked. */
 @QuarkusTest
-@QuarkusTestResource(EmbeddedPostgresql.class)
 class RowFenceTest extends JournalStoreContract {
   @Inject JournalStore store;
   @Inject PeopleStore people;
