@@ -116,8 +116,8 @@ const elements = {
 /** @type {Record<string, string>} */
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
-  people: "people-page", reset: "reset-page", trust: "trust-page",
   join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", records: "records-page", history: "history-page", "first-start": "first-start",
+  people: "people-page", reset: "reset-page", trust: "trust-page",
 };
 const openToAll = ["sign-in", "join", "first-start", "reset", "trust"];
 const needNoTank = ["tanks", "people"];
