@@ -1,5 +1,5 @@
 import { Desk } from "./desk.js";
-import { openEngine } from "./engine/index.js";
+import { Engine, readReference } from "./engine/index.js";
 import { FeedPage } from "./feeding/feed-page.js";
 import { FeedingList } from "./feeding/feeding-list.js";
 import { FeedingRow } from "./feeding/feeding-row.js";
@@ -101,11 +101,12 @@ await start().catch(tellNotStarted);
 /** Reads the phone, shows what it holds, and only then turns to the network. */
 async function start() {
   showTheme();
-  await loadText("en");
+  const engine = new Engine();
+  const [reference] = await Promise.all([readReference(), loadText("en")]);
   for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
   const store = new PhoneStore();
   const sync = new Sync(store);
-  const desk = new Desk(store, sync, await openEngine());
+  const desk = new Desk(store, sync, engine, reference);
   await desk.start();
   addEventListener("hashchange", () => show(desk));
   desk.addEventListener("changed", () => show(desk));

@@ -1,6 +1,7 @@
-/** @import { Bench, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
+/** @import { Engine } from "./engine/index.js" */
 import { OpenTank } from "./open-tank.js";
 import { newId } from "./store/ids.js";
 import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, SignInNeeded } from "./sync/http.js";
@@ -28,7 +29,7 @@ export class Desk extends EventTarget {
   reference;
   #store;
   #sync;
-  #bench;
+  #engine;
   /** @type {OpenTank | null} */
   #open = null;
   #device = "";
@@ -41,13 +42,14 @@ export class Desk extends EventTarget {
   /**
    * @param {PhoneStore} store
    * @param {Sync} sync
-   * @param {{ bench: Bench, reference: ReferenceMaps }} engine
+   * @param {Engine} engine
+   * @param {ReferenceMaps} reference
    */
-  constructor(store, sync, { bench, reference }) {
+  constructor(store, sync, engine, reference) {
     super();
     this.#store = store;
     this.#sync = sync;
-    this.#bench = bench;
+    this.#engine = engine;
     this.reference = reference;
   }
 
@@ -72,9 +74,14 @@ export class Desk extends EventTarget {
     return this.#open?.today ?? null;
   }
 
+  /** What a feeding can be tapped in from: today, or what this phone saw last until that is reckoned. */
+  get glance() {
+    return this.today ?? this.#open?.glance ?? null;
+  }
+
   /** The published foods and this tank's own, by key. @returns {Map<string, Food>} */
   get foods() {
-    const own = this.today?.ownFoods ?? [];
+    const own = this.glance?.ownFoods ?? [];
     return own.length ? new Map([...this.reference.foods, ...own.map((food) => /** @type {[string, Food]} */ ([food.key, food]))])
       : this.reference.foods;
   }
@@ -157,9 +164,12 @@ export class Desk extends EventTarget {
   async open(id) {
     const row = this.tanks.find((tank) => tank.id === id);
     if (!row) throw new Error(`no tank ${id} among those of ${this.keeper?.name}`);
-    this.#open = new OpenTank(row);
+    const opened = new OpenTank(row, this.#engine, () => this.#changed());
+    opened.glimpse(await this.#store.setting(`glance ${id}`));
+    this.#open = opened;
+    opened.fill();
+    this.#changed();
     this.#seen = (await this.#store.cursor(id))?.after ?? 0;
-    await this.#fill(this.#open);
     await this.#store.follow(id);
     await this.#store.keep("openTank", id);
     this.#sync.watch(id);
@@ -209,7 +219,7 @@ export class Desk extends EventTarget {
   async tryAgain(id) {
     const entry = await this.#store.tryAgain(id);
     if (entry) await this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
-    if (entry) await this.#rereadIfOpen(entry.tank);
+    if (entry) this.#rereadIfOpen(entry.tank);
   }
 
   /** Everything that has not reached the server, as a file to save elsewhere. @returns {Promise<Blob>} */
@@ -229,9 +239,9 @@ export class Desk extends EventTarget {
     this.#sync.nudge();
   }
 
-  /** One calculation of the engine's contract. @param {string} name @param {object} input */
+  /** One calculation of the engine's contract. @param {string} name @param {object} input @returns {Promise<any>} */
   calc(name, input) {
-    return this.#bench.calc(name, input);
+    return this.#engine.ask("calc", name, input);
   }
 
   /** What feeding does to the open tank's water, reckoned when asked. */
@@ -306,14 +316,8 @@ export class Desk extends EventTarget {
   }
 
   /** @param {string} tank */
-  async #rereadIfOpen(tank) {
-    if (this.#open && tank === this.tank?.id) await this.#fill(this.#open);
-  }
-
-  /** @param {OpenTank} opened */
-  async #fill(opened) {
-    await opened.fill(this.#bench.tank(), this.#store.entriesOf(opened.tank.id));
-    this.#changed();
+  #rereadIfOpen(tank) {
+    if (tank === this.tank?.id) this.#open?.fill();
   }
 
   // A page in the background is never painted, so it is not waited for.
@@ -334,7 +338,6 @@ export class Desk extends EventTarget {
 
   #refold() {
     this.#open?.fold();
-    this.#changed();
   }
 
   #changed() {

@@ -348,6 +348,11 @@ export interface Ration {
   foods: { food: string; grams: Band }[];
 }
 
+/** What a feeding can be tapped in from: a part of {@link Today} that is kept on the phone. */
+export interface Glance extends Pick<Today, "day" | "minute" | "tank" | "feedings" | "measures" | "ownFoods" | "recipes"> {
+  fish: Pick<Fish, "id" | "name" | "commonName" | "species" | "count">[];
+}
+
 export interface DayRation {
   day: number;
   dueKj: number;
@@ -502,7 +507,7 @@ export interface Transaction {
 export interface Database {
   get(store: string, key: unknown): Promise<any>;
   getAll(store: string, range?: unknown, limit?: number): Promise<any[]>;
-  getAllFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
+  getAllFromIndex(store: string, index: string, range?: unknown, limit?: number): Promise<any[]>;
   transaction(stores: string[], mode?: "readonly" | "readwrite", options?: { durability: "strict" }): Transaction;
   createObjectStore(name: string, options?: { keyPath: string | string[] }): ObjectStore;
   close(): void;

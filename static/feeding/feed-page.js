@@ -4,7 +4,7 @@ import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementNam
 import { clock, grams, kj, range, t } from "../text/index.js";
 import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
 import { nearBy, remember, unansweredPair } from "./same-feeding.js";
-/** @import { Desk, Feeding, Food, Recipe, Row, Today } from "../types.js" */
+/** @import { Desk, Feeding, Food, Glance, Recipe, Row, Today } from "../types.js" */
 /** @import { TrayExtras, TrayItem } from "./measures.js" */
 
 const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
@@ -24,24 +24,30 @@ export class FeedPage extends ToldPage {
 
   render() {
     const { desk } = this;
-    const today = desk?.today;
-    if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
+    const glance = desk?.glance;
+    if (!desk || !glance) return html`<p role="status">${t("page.opening")}</p>`;
+    const { today } = desk;
     return html`
-      <page-head .tank=${today.tank.name} .heading=${t("nav.feed")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
-      ${this.#same(desk, today)}
+      <page-head .tank=${glance.tank.name} .heading=${t("nav.feed")} .when=${clock(glance.minute)} .status=${desk.status}></page-head>
+      ${today ? this.#same(desk, today) : ""}
       <div class="columns">
         <div class="stack">
-          ${this.#ration(today)}
-          ${desk.mayRecord ? this.#tiles(desk, today) : html`<p>${t("page.guest")}</p>`}
+          ${today ? this.#ration(today) : html`<section class="ration" aria-label=${t("ration.label")}><p role="status">${t("page.opening")}</p></section>`}
+          ${desk.mayRecord ? this.#tiles(desk, glance) : html`<p>${t("page.guest")}</p>`}
         </div>
-        ${desk.mayRecord ? this.#tray(desk, today) : ""}
-        <feeding-list .feedings=${today.feedings} .withdrawn=${today.withdrawn} .day=${today.day} .minute=${today.minute}
+        ${desk.mayRecord ? this.#tray(desk, glance) : ""}
+        ${today ? this.#given(desk, today) : ""}
+      </div>
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}></undo-toast>`;
+  }
+
+  /** @param {Desk} desk @param {Today} today */
+  #given(desk, today) {
+    return html`<feeding-list .feedings=${today.feedings} .withdrawn=${today.withdrawn} .day=${today.day} .minute=${today.minute}
           .mayChange=${desk.mayRecord} .names=${namesFrom(desk)}
           @feeding-row-again=${(/** @type {CustomEvent<Feeding>} */ { detail }) => this.#again(desk, detail)}
           @feeding-row-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}
-          @feeding-row-retime=${this.#retime} @feeding-list-restore=${this.#restore}></feeding-list>
-      </div>
-      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}></undo-toast>`;
+          @feeding-row-retime=${this.#retime} @feeding-list-restore=${this.#restore}></feeding-list>`;
   }
 
   /** @param {Today} today */
@@ -102,7 +108,7 @@ export class FeedPage extends ToldPage {
     return `${range(mass.low, mass.high, grams)} ${row ? shortFoodName(row) : food}`;
   }
 
-  /** @param {Desk} desk @param {Today} today */
+  /** @param {Desk} desk @param {Glance} today */
   #tiles(desk, today) {
     const { foods } = desk;
     const usual = foodsForNow(today).map((key) => foods.get(key)).filter((food) => food !== undefined);
@@ -118,7 +124,7 @@ export class FeedPage extends ToldPage {
       @food-tiles-pick=${(/** @type {CustomEvent<Food>} */ event) => this.#pick(event.detail, today)}></food-tiles>`;
   }
 
-  /** @param {Desk} desk @param {Today} today */
+  /** @param {Desk} desk @param {Glance} today */
   #tray(desk, today) {
     const item = this.#items[this.#open];
     const food = item && desk.foods.get(item.food);
@@ -134,7 +140,7 @@ export class FeedPage extends ToldPage {
       @feeding-tray-extras=${this.#extra} @feeding-tray-record=${() => this.#record(desk)}></feeding-tray>`;
   }
 
-  /** @param {Food} food @param {Today} today */
+  /** @param {Food} food @param {Glance} today */
   #pick(food, today) {
     const place = this.#items.findIndex((item) => item.food === food.key);
     if (place < 0) this.#items = [...this.#items, usualItem(food, today)];

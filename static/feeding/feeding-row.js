@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { Asked } from "../ui/asked.js";
 import { Element } from "../ui/element.js";
 import { icon } from "../ui/icons.js";
 import { clock, grams, t } from "../text/index.js";
@@ -23,6 +24,8 @@ export class FeedingRow extends Element {
   };
 
   #shared = false;
+  /** @type {Asked<Share[]>} */
+  #shares = new Asked(this);
   /** @type {number | null} the minute being set, or null when no one is setting it */
   #minute = null;
 
@@ -31,7 +34,7 @@ export class FeedingRow extends Element {
     /** @type {Feeding | null} */
     this.feeding = null;
     this.by = "";
-    /** @type {{ food: (key: string) => string, fish: (key: string) => string, supplement: (key: string) => string, shares: (id: string) => Share[] } | null} */
+    /** @type {{ food: (key: string) => string, fish: (key: string) => string, supplement: (key: string) => string, shares: (id: string) => Promise<Share[]> } | null} */
     this.names = null;
     this.mayChange = false;
     this.latest = minutesInDay - 1;
@@ -58,7 +61,7 @@ export class FeedingRow extends Element {
       </div>
       <span class="whereabouts">${icon(feeding.sent ? "sent" : "onPhone")}<small>${t(feeding.sent ? "row.sent" : "row.onPhone")}</small></span>
       ${this.#deeds(feeding)}
-      ${this.#shared ? this.#shares(names.shares(feeding.id)) : ""}`;
+      ${this.#shared ? this.#eaters(this.#shares.of([feeding], () => names.shares(feeding.id)) ?? null) : ""}`;
   }
 
   /** @param {Feeding} feeding */
@@ -82,8 +85,9 @@ export class FeedingRow extends Element {
         @click=${() => this.#set(feeding.minute)}>${t("row.retime")}</button>`;
   }
 
-  /** An estimate nobody has validated in a display, and worded as one. @param {Share[]} shares */
-  #shares(shares) {
+  /** An estimate nobody has validated in a display, and worded as one. @param {Share[] | null} shares null while they are being reckoned */
+  #eaters(shares) {
+    if (!shares) return html`<p role="status">${t("page.opening")}</p>`;
     const most = Math.max(...shares.map(({ grams: mass }) => mass), 0);
     return html`<div class="shares"><p><small>${t("row.whoMeans")}</small></p>
       ${shares.length ? "" : html`<p>${t("row.nobody")}</p>`}

@@ -1,5 +1,5 @@
 import { has, t } from "../text/index.js";
-/** @import { Food, Today } from "../types.js" */
+/** @import { Food, Glance } from "../types.js" */
 
 /** @typedef {{ name: string, grams: number, basis: "weighed" | "assumed", size?: string }} MeasureChoice one of what people measure with */
 /** @typedef {{ food: string, measure: MeasureChoice, count: number, grams: number, supplements: string[], fish: string | null }} TrayItem */
@@ -12,7 +12,7 @@ const closeness = 100;
 /**
  * The measures of a food: the tank's own first, weighed before assumed, then the usual household one.
  * @param {Food} food
- * @param {Today} today
+ * @param {Glance} today
  * @returns {MeasureChoice[]}
  */
 export function measuresOf(food, today) {
@@ -33,7 +33,7 @@ function householdOf({ household_measure: text, measure_g: grams }) {
 /**
  * A food as it would go in with one tap: as much as last time, else one measure.
  * @param {Food} food
- * @param {Today} today
+ * @param {Glance} today
  * @returns {TrayItem}
  */
 export function usualItem(food, today) {
@@ -47,7 +47,7 @@ export function usualItem(food, today) {
 
 /**
  * Food keys with those first that the tank gets at this time of day; the usual foods keep their order behind.
- * @param {Today} today
+ * @param {Glance} today
  */
 export function foodsForNow(today) {
   const weight = new Map(today.tank.usualFoods.map((key, place) => [key, 0.3 - 0.01 * place]));

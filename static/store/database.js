@@ -2,7 +2,7 @@
 import { openDB } from "idb";
 
 const NAME = "provender";
-const VERSION = 2;
+const VERSION = 4;
 
 /** The phone's database, opened on demand and opened again when the system has closed it. */
 export class Phone {
@@ -104,6 +104,7 @@ function upgrade(database, oldVersion, newVersion, transaction) {
     database.createObjectStore("settings");
   }
   if (oldVersion < 2) transaction.objectStore("entries").createIndex("bySeq", ["tank", "seq"]);
+  if (oldVersion < 4) transaction.objectStore("entries").createIndex("byKind", ["tank", "kind", "happenedAt"]);
 }
 
 /** @param {{ abort(): void }} transaction */

@@ -82,6 +82,12 @@ final class Glass implements AutoCloseable {
       tank.click();
       tile.waitFor();
     }
+    reckoned(page);
+  }
+
+  /** Tiles are there before the day is reckoned. */
+  static void reckoned(Page page) {
+    until(page, "() => document.querySelector('#main > *').desk.today !== null", null);
   }
 
   /** Somebody of the demo may have fed within ten minutes, depending on the time of day at which this runs. */
@@ -97,10 +103,11 @@ final class Glass implements AutoCloseable {
     until(page, "() => navigator.serviceWorker.ready.then(() => true)", null);
   }
 
-  /** The page's own policy forbids the browser driver's repeated evaluation, so the asking is done from here. */
+  /** The page's own policy forbids the browser driver's repeated evaluation, so the asking is done from here. What is not there yet is waited for. */
   static void until(Page page, String wanted, @Nullable Object argument) {
     long patience = System.nanoTime() + PATIENCE.toNanos();
-    while (!Boolean.TRUE.equals(page.evaluate(wanted, argument))) {
+    String asked = "argument => { try { return (" + wanted + ")(argument); } catch (notYet) { if (notYet instanceof TypeError) return false; throw notYet; } }";
+    while (!Boolean.TRUE.equals(page.evaluate(asked, argument))) {
       assertThat(System.nanoTime()).as("waited a minute for " + wanted).isLessThan(patience);
       page.waitForTimeout(100);
     }
