@@ -18,6 +18,8 @@ class Headers {
       "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
           + " connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
+  private final HeldFiles held = new HeldFiles();
+
   void register(@Observes Filters filters) {
     filters.register(this::guard, 1000);
   }
@@ -38,6 +40,11 @@ class Headers {
           .setStatusCode(413)
           .putHeader("Content-Type", Problem.MEDIA_TYPE)
           .end("{\"type\":\"about:blank\",\"kind\":\"too-large\",\"title\":\"a request holds at most 1 MiB and says its length\",\"status\":413,\"errors\":[]}");
+      return;
+    }
+    String tag = held.tag(context.normalizedPath());
+    if (tag != null && tag.equals(context.request().getHeader("If-None-Match"))) {
+      context.response().setStatusCode(304).end();
       return;
     }
     context.next();
@@ -63,6 +70,10 @@ class Headers {
     headers.set("Referrer-Policy", "no-referrer");
     headers.set("Permissions-Policy", "camera=(), microphone=(), geolocation=()");
     headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    String tag = held.tag(path);
+    if (tag != null && context.response().getStatusCode() < 400) {
+      headers.set("ETag", tag);
+    }
     headers.set("Cache-Control", path.startsWith("/api/") ? "no-store" : "no-cache");
     if (path.endsWith(".webmanifest")) {
       headers.set("Content-Type", "application/manifest+json");
