@@ -1,7 +1,9 @@
 import { html } from "lit";
+import { live } from "lit-html/directives/live.js";
 import { Element } from "../ui/element.js";
 import { icon } from "../ui/icons.js";
-import { grams, t } from "../text/index.js";
+import { grams, t, written } from "../text/index.js";
+import { typed } from "../text/units.js";
 import { countOf } from "./measures.js";
 /** @import { TrayExtras, TrayItem, MeasureChoice, NamedKey } from "./measures.js" */
 
@@ -81,6 +83,7 @@ export class FeedingTray extends Element {
 
   #more() {
     const item = this.items[this.open];
+    const { leftoverGrams } = this.extras;
     return html`
       <details>
         <summary>${t("tray.more")}</summary>
@@ -91,7 +94,7 @@ export class FeedingTray extends Element {
           </select></label>
           ${item.fish ? html`<p class="caution">${t("caution.hand")}</p>` : ""}` : ""}
         <label>${t("tray.leftover")}
-          <input type="number" inputmode="decimal" min="0" step="any" .value=${String(this.extras.leftoverGrams ?? "")}
+          <input type="text" inputmode="decimal" autocomplete="off" .value=${live(leftoverGrams === null ? "" : written(leftoverGrams))}
             @change=${this.#leftover}></label>
         <fieldset>
           <legend>${t("tray.refused")}</legend>
@@ -110,8 +113,8 @@ export class FeedingTray extends Element {
 
   /** @param {Event} event */
   #leftover(event) {
-    const text = /** @type {HTMLInputElement} */ (event.target).value;
-    this.say("feeding-tray-extras", { ...this.extras, leftoverGrams: text === "" ? null : Math.max(0, Number(text)) });
+    const entered = typed(/** @type {HTMLInputElement} */ (event.target).value);
+    this.say("feeding-tray-extras", { ...this.extras, leftoverGrams: entered >= 0 ? entered : null });
   }
 
   /** @param {string} key */
