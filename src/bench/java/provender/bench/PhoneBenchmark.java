@@ -3,7 +3,6 @@ package provender.bench;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,14 +10,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.UUID;
 import provender.Phone;
 import provender.RunningServer;
 
 /**
- * Prints what a keeper waits for on a slow phone that holds ten years of a busy tank: the tank goes to a real server and comes
- * to the phone by a real first sync; then the server is gone. {@code -Dphone.days=N} for fewer days, {@code -Dphone.slower=N} for
- * another throttle.
+ * Prints what a keeper waits for on a slow phone that holds ten years of a busy tank and whose server is gone. The entries are
+ * put into the phone's store as a pull would have put them. {@code -Dphone.days=N} for fewer days, {@code -Dphone.slower=N} for another
+ * throttle. Chromium slows the page only, not the engine's thread beside it.
  */
 public final class PhoneBenchmark {
   private static final int DAYS = Integer.getInteger("phone.days", EngineBenchmark.TEN_YEARS);
@@ -26,9 +24,24 @@ public final class PhoneBenchmark {
   private static final int STARTS = 7;
   private static final int TAPS = 40;
   private static final int ROUNDS = 8;
-  private static final int BATCH = 500;
+  private static final int AT_ONCE = 5_000;
   private static final List<String> PLACES = List.of("today", "week", "fish", "feeders", "water", "more", "feed");
   private static final ObjectMapper JSON = new ObjectMapper();
+
+  private static final String PUT = """
+      ([entries, tank]) => new Promise((done, failed) => {
+        const opening = indexedDB.open("provender");
+        opening.onerror = () => failed(opening.error);
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const transaction = database.transaction(["entries", "cursors"], "readwrite");
+          const all = JSON.parse(entries);
+          for (const entry of all) transaction.objectStore("entries").put(entry);
+          transaction.objectStore("cursors").put({ tank, after: all.at(-1).seq, epoch: null });
+          transaction.oncomplete = () => { database.close(); done(true); };
+          transaction.onabort = () => failed(transaction.error);
+        };
+      })""";
 
   /** From the beginning of the navigation until a tile was tapped and what it opens is painted. */
   private static final String FIRST_TAP = """
@@ -77,10 +90,8 @@ public final class PhoneBenchmark {
     try (RunningServer server = RunningServer.fresh("phone-bench"); Handset handset = new Handset()) {
       System.out.printf("load of the machine: %s", Files.readString(Path.of("/proc/loadavg")));
       firstLoad(server.url());
-      String tank = fill(server.url());
       PhoneBenchmark bench = new PhoneBenchmark(handset, server.url());
-      bench.firstSync(tank);
-      server.kill();
+      bench.fill(server);
       for (int i = 0; i < STARTS; i++) {
         bench.start();
       }
@@ -103,45 +114,39 @@ public final class PhoneBenchmark {
     }
   }
 
-  private static String fill(String server) throws Exception {
-    Phone phone = Phone.signedIn(server, "Maren", "demo-lantern-maren");
+  private void fill(RunningServer server) throws Exception {
+    Phone phone = Phone.signedIn(server.url(), "Maren", "demo-lantern-maren");
     String tank = JSON.readTree(phone.post("/api/v1/households/quernhaven/tanks", "{\"name\":\"Busy\",\"zone\":\"Europe/Berlin\"}").body())
         .path("id").asText();
-    String device = UUID.randomUUID().toString();
-    List<JsonNode> entries = BusyTank.entries(DAYS, EngineBenchmark.TEN_YEARS_FEEDINGS, LocalDate.now().minusDays(1)).stream()
-        .<JsonNode>map(entry -> sendable(JSON.valueToTree(entry), tank, device, phone.keeper())).toList();
-    for (int from = 0; from < entries.size(); from += BATCH) {
-      List<JsonNode> batch = entries.subList(from, Math.min(entries.size(), from + BATCH));
-      JsonNode said = phone.push(tank, batch.toArray(JsonNode[]::new));
-      if (said.path("answers").size() != batch.size()) {
-        throw new IllegalStateException(said.toString());
-      }
-    }
-    System.out.printf("entries in the tank's journal: %d%n", entries.size());
-    return tank;
-  }
-
-  private static ObjectNode sendable(ObjectNode entry, String tank, String device, String keeper) {
-    entry.remove("seq");
-    return entry.put("tank", tank).put("device", device).put("by", keeper).put("zone", "Europe/Berlin")
-        .put("recordedAt", entry.path("happenedAt").asText());
-  }
-
-  private void firstSync(String tank) {
     Page page = handset.page(1);
     page.navigate(url);
     page.locator("sign-in input[name=name]").fill("Maren");
     page.locator("sign-in input[name=password]").fill("demo-lantern-maren");
     page.locator("sign-in button.primary").click();
-    long start = System.nanoTime();
     page.locator("tank-list button", new Page.LocatorOptions().setHasText("Busy")).click();
-    Locator tile = page.locator("feed-page .tile").first();
-    tile.waitFor(new Locator.WaitForOptions().setTimeout(600_000));
+    page.locator("feed-page h1").waitFor();
     page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
-    page.evaluate("() => window.until(() => { const { desk } = document.querySelector('feed-page'); return !desk.fetching && desk.today.feedings.length > 0; })");
-    System.out.printf("first sync of them: %.1f s, not slowed%n", (System.nanoTime() - start) / 1e9);
-    page.waitForTimeout(3000);
+    page.waitForTimeout(2000);
+    server.kill();
     page.close();
+    Page filling = handset.page(1);
+    filling.navigate(url + "/manifest.webmanifest");
+    List<JsonNode> entries = BusyTank.entries(DAYS, EngineBenchmark.TEN_YEARS_FEEDINGS, LocalDate.now()).stream()
+        .<JsonNode>map(entry -> pulled(JSON.valueToTree(entry), tank, phone.keeper())).toList();
+    for (int from = 0; from < entries.size(); from += AT_ONCE) {
+      filling.evaluate(PUT, List.of(JSON.writeValueAsString(entries.subList(from, Math.min(entries.size(), from + AT_ONCE))), tank));
+    }
+    System.out.printf("entries in the phone's store: %d%n", entries.size());
+    filling.close();
+    Page first = handset.page(1);
+    first.navigate(url);
+    first.evaluate("() => window.until(() => document.querySelector('feed-page')?.desk.today?.fish.length)");
+    first.waitForTimeout(3000);
+    first.close();
+  }
+
+  private static ObjectNode pulled(ObjectNode entry, String tank, String keeper) {
+    return entry.put("tank", tank).put("by", keeper).put("zone", "Europe/Berlin").put("recordedAt", entry.path("happenedAt").asText());
   }
 
   private void start() {
