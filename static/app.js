@@ -14,8 +14,13 @@ import { FishPage } from "./fish/fish-page.js";
 import { FishRow } from "./fish/fish-row.js";
 import { SameFeeding } from "./feeding/same-feeding.js";
 import { FirstStart } from "./people/first-start.js";
+import { HouseholdPeople } from "./people/household-people.js";
 import { HouseholdTools } from "./people/household-tools.js";
 import { JoinPage } from "./people/join-page.js";
+import { MemberCard } from "./people/member-card.js";
+import { OwnPhones } from "./people/own-phones.js";
+import { PeoplePage } from "./people/people-page.js";
+import { ResetPage } from "./people/reset-page.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
 import { FishAdder } from "./setup/fish-adder.js";
@@ -65,16 +70,21 @@ const elements = {
   "fish-page": FishPage,
   "fish-row": FishRow,
   "food-tiles": FoodTiles,
+  "household-people": HouseholdPeople,
   "household-tools": HouseholdTools,
   "join-page": JoinPage,
   "level-chart": LevelChart,
+  "member-card": MemberCard,
   "measure-steps": MeasureSteps,
   "more-page": MorePage,
   "nav-bar": NavBar,
+  "own-phones": OwnPhones,
   "page-head": PageHead,
+  "people-page": PeoplePage,
   "ration-panel": RationPanel,
   "record-form": RecordForm,
   "refused-list": RefusedList,
+  "reset-page": ResetPage,
   "same-feeding": SameFeeding,
   "setup-page": SetupPage,
   "sign-in": SignIn,
@@ -95,8 +105,10 @@ const elements = {
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
   join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", "first-start": "first-start",
+  people: "people-page", reset: "reset-page",
 };
-const openToAll = ["sign-in", "join", "first-start"];
+const openToAll = ["sign-in", "join", "first-start", "reset"];
+const needNoTank = ["tanks", "people"];
 
 await start().catch(tellNotStarted);
 
@@ -131,7 +143,7 @@ function tellNotStarted(fault) {
 function show(desk) {
   const named = location.hash.slice(2).split("/")[0];
   const place = named in pages ? named : "feed";
-  const asksFirst = openToAll.includes(place) ? null : !desk.keeper ? "sign-in" : desk.tank ? null : "tank-list";
+  const asksFirst = openToAll.includes(place) ? null : !desk.keeper ? "sign-in" : desk.tank || needNoTank.includes(place) ? null : "tank-list";
   mount(asksFirst ?? pages[place], desk);
   showNav(desk.keeper && desk.tank ? place : null, desk);
   showTrouble(desk.trouble ? t("status.notReckoned") : desk.fetching ? t("status.fetching", desk.fetching) : "");

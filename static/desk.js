@@ -120,7 +120,16 @@ export class Desk extends EventTarget {
    * @param {object} asked
    */
   async comeIn(path, asked) {
-    const session = await postJson(path, asked);
+    await this.#cameIn(await postJson(path, { ...asked, device: phoneName() }));
+  }
+
+  /** What this keeper may do has changed: asks the server who they are now. */
+  async askAgain() {
+    await this.#cameIn(await getJson("/api/v1/session"));
+  }
+
+  /** @param {{ keeper: Keeper, households: Household[] }} session */
+  async #cameIn(session) {
     const { tanks } = await getJson("/api/v1/tanks");
     await this.#store.keep("keeper", session.keeper);
     await this.#store.keep("households", session.households);
@@ -343,6 +352,12 @@ export class Desk extends EventTarget {
   #changed() {
     this.dispatchEvent(new Event("changed"));
   }
+}
+
+/** What this phone is called in its keeper's list of phones. */
+function phoneName() {
+  const { userAgentData, platform } = /** @type {{ userAgentData?: { platform: string }, platform: string }} */ (navigator);
+  return userAgentData?.platform || platform;
 }
 
 /**

@@ -112,6 +112,29 @@ export interface Household {
   role: Role;
 }
 
+/** Who belongs to a household, who did, and what changed among them. */
+export interface HouseholdPeople {
+  people: Member[];
+  former: (Keeper & { endedAt: string })[];
+  changes: { at: string; by: string; about?: string; what: string; role?: Role }[];
+  /** for stewards only */
+  invitations?: { id: string; role: Role; expiresAt: string }[];
+}
+
+export interface Member extends Keeper {
+  role: Role;
+}
+
+/** A phone on which this keeper is signed in. */
+export interface OwnPhone {
+  id: string;
+  name: string;
+  openedAt: string;
+  lastUsedAt: string | null;
+  /** this one */
+  asking: boolean;
+}
+
 export interface Tank {
   id: string;
   name: string;

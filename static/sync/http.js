@@ -8,8 +8,14 @@ export class NoAnswer extends Error {}
 /** The server does not know who asks. */
 export class SignInNeeded extends Error {}
 
-/** The server knows who asks, and does not let them. */
-export class NotAllowed extends Error {}
+/** The server knows who asks, and does not let them; why stands in the kind of the problem. */
+export class NotAllowed extends Error {
+  /** @param {string} said @param {string} [kind] */
+  constructor(said, kind = "") {
+    super(said);
+    this.kind = kind;
+  }
+}
 
 /** The server understood and said no (RFC 9457). */
 export class SaidNo extends Error {
@@ -30,6 +36,13 @@ export const getJson = (path) => exchange(path, { method: "GET" });
 export const postJson = (path, body) =>
   exchange(path, { method: "POST", body: JSON.stringify(body), headers: { "Content-Type": "application/json" } });
 
+/**
+ * @param {string} path
+ * @param {unknown} body
+ */
+export const putJson = (path, body) =>
+  exchange(path, { method: "PUT", body: JSON.stringify(body), headers: { "Content-Type": "application/json" } });
+
 /** @param {string} path */
 export const deleteAt = (path) => exchange(path, { method: "DELETE" });
 
@@ -49,13 +62,22 @@ async function exchange(path, request) {
     throw new NoAnswer(`no answer from ${path}`, { cause: fault });
   }
   if (answer.status === 401) throw new SignInNeeded(`${path} answers 401`);
-  if (answer.status === 403) throw new NotAllowed(`${path} answers 403`);
+  if (answer.status === 403) throw new NotAllowed(`${path} answers 403`, kindIn(text));
   if (answer.status === 204) return null;
   const json = parsed(answer, text);
   if (answer.ok) return json;
   // A full or failing server may be well again later; what it says then is no verdict on what was sent.
   if (answer.status >= 500 || answer.status === 429) throw new NoAnswer(`${path} answers ${answer.status}`);
   throw new SaidNo({ title: `${answer.status}`, errors: [], ...json, status: answer.status });
+}
+
+/** @param {string} text of a problem, or of a page in its place */
+function kindIn(text) {
+  try {
+    return JSON.parse(text).kind;
+  } catch {
+    return undefined;
+  }
 }
 
 /**

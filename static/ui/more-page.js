@@ -91,6 +91,7 @@ export class MorePage extends Element {
       ${desk.tank ? html`<p class="row"><a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.jsonl`} download>${t("more.export")}</a>
         <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.csv`} download>${t("more.exportTable")}</a></p>` : ""}
       <p>${t("more.signedIn", { name: desk.keeper?.name ?? "" })}</p>
+      <p><a class="firm" href="#/people">${t("more.people")}</a></p>
       <button type="button" class="firm" ?disabled=${this.#leaving} @click=${() => this.#leave(desk)}>${t("more.signOut")}</button>
       <p role="status">${unsent ? html`<small>${t("more.signOutUnsent")}</small>` : ""}</p>
     </section>`;

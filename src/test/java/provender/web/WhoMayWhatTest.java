@@ -1,6 +1,7 @@
 package provender.web;
 
 import static io.restassured.RestAssured.given;
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
@@ -29,16 +30,19 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class WhoMayWhatTest {
   private static final Map<String, String> BODIES =
-      Map.of(
-          "sign-in", "{\"name\":\"Teo\",\"password\":\"demo-lantern-teo\"}",
-          "entries", "{\"entries\":[]}",
-          "first-start", "{\"code\":\"guessed\",\"household\":\"Home\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}",
-          "role", "{\"role\":\"keeper\"}",
-          "join", "{\"code\":\"guessed\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}",
-          "tank", "{\"name\":\"Second tank\",\"zone\":\"Europe/Berlin\"}",
-          "weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}",
-          "lines", "\n",
-          "", "");
+      Map.ofEntries(
+          entry("sign-in", "{\"name\":\"Teo\",\"password\":\"demo-lantern-teo\"}"),
+          entry("entries", "{\"entries\":[]}"),
+          entry("first-start", "{\"code\":\"guessed\",\"household\":\"Home\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}"),
+          entry("role", "{\"role\":\"keeper\"}"),
+          entry("join", "{\"code\":\"guessed\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}"),
+          entry("tank", "{\"name\":\"Second tank\",\"zone\":\"Europe/Berlin\"}"),
+          entry("weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}"),
+          entry("lines", "\n"),
+          entry("person", "{\"person\":\"{person}\"}"),
+          entry("reset", "{\"code\":\"guessed\",\"password\":\"long enough to pass\"}"),
+          entry("password", "{\"old\":\"not the old one\",\"password\":\"long enough to pass\"}"),
+          entry("", ""));
 
   @Test
   void everyone_may_do_exactly_what_the_table_says() {
@@ -71,11 +75,15 @@ class WhoMayWhatTest {
   }
 
   private static int ask(People who, Map<String, String> row) {
-    String path = Objects.requireNonNull(row.get("path")).replace("{tank}", People.TANK).replace("{name}", "weight")
-        .replace("{household}", "quernhaven");
-    String body = Objects.requireNonNull(BODIES.get(Objects.requireNonNull(row.get("body"))));
     String method = Objects.requireNonNull(row.get("method"));
-    var asked = method.equals("DELETE") ? who.asksInANewSession() : who.asks();
+    String pattern = Objects.requireNonNull(row.get("path"));
+    String path = filledIn(pattern);
+    String body = Objects.requireNonNull(BODIES.get(Objects.requireNonNull(row.get("body"))));
+    if (body.contains("{person}")) {
+      body = body.replace("{person}", People.KEEPER.someoneNew().id());
+    }
+    boolean mayEndSomething = method.equals("DELETE") || pattern.endsWith("hand-over");
+    var asked = mayEndSomething ? who.asksAsSomeoneNew() : who.asks();
     if (!body.isEmpty()) {
       asked = asked.contentType(body.isBlank() ? "application/jsonl" : "application/json").body(body.getBytes(StandardCharsets.UTF_8));
     }
@@ -83,6 +91,24 @@ class WhoMayWhatTest {
       return statusOfALine(who, path);
     }
     return asked.request(method, path).statusCode();
+  }
+
+  /** Whoever and whatever may be ended is made for this one question. */
+  private static String filledIn(String pattern) {
+    String path = pattern.replace("{tank}", People.TANK).replace("{name}", "weight").replace("{household}", People.HOUSEHOLD);
+    if (path.contains("{person}")) {
+      path = path.replace("{person}", People.KEEPER.someoneNew().id());
+    }
+    if (path.contains("{device}")) {
+      String ofSomeoneElse = People.KEEPER.someoneNew().asks().get("/api/v1/session/devices").path("devices[0].id");
+      path = path.replace("{device}", ofSomeoneElse);
+    }
+    if (path.contains("{invitation}")) {
+      People.invitation(People.STEWARD, People.HOUSEHOLD, "guest");
+      String open = People.STEWARD.asks().get("/api/v1/households/" + People.HOUSEHOLD + "/people").path("invitations[0].id");
+      path = path.replace("{invitation}", open);
+    }
+    return path;
   }
 
   /** The answer to this one never ends: only its beginning is read. */
