@@ -32,6 +32,8 @@ export class Desk extends EventTarget {
   /** @type {OpenTank | null} */
   #open = null;
   #device = "";
+  /** @type {import("./photo/album.js").Album | undefined} */
+  #album;
   #refoldWanted = false;
   /** The last place in the open tank's journal that this phone holds. */
   #seen = 0;
@@ -170,10 +172,10 @@ export class Desk extends EventTarget {
    * Writes an entry on this phone. Resolves when it is safely saved; the figures follow, and sending comes after.
    * @param {string} kind
    * @param {Record<string, unknown>} body
-   * @param {{ happenedAt?: string }} [when] local time with offset; now when not given
+   * @param {{ happenedAt?: string, picture?: ArrayBuffer }} [more] happenedAt: local time with offset; now when not given
    * @returns {Promise<Entry>}
    */
-  async record(kind, body, { happenedAt } = {}) {
+  async record(kind, body, { happenedAt, picture } = {}) {
     const { keeper } = this;
     const opened = this.#opened();
     if (!keeper) throw new Error("nobody has signed in on this phone");
@@ -181,7 +183,7 @@ export class Desk extends EventTarget {
       id: newId(), tank: opened.tank.id, device: this.#device, kind, v: 1, happenedAt: happenedAt ?? opened.nowIso(),
       zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id,
       body: kind === "record" ? withSeen(body, this.today?.guarded ?? []) : structuredClone(body),
-    });
+    }, picture);
     opened.take([entry]);
     // The tap is answered first, the day is reckoned right after.
     this.#refoldAfterPaint();
@@ -227,6 +229,18 @@ export class Desk extends EventTarget {
   async checkCopy() {
     await this.#store.checked(this.#opened().tank.id, undefined);
     this.#sync.nudge();
+  }
+
+  /** An entry of the open tank and everything done to it, in the order in which it counts. @param {string} id */
+  history(id) {
+    return this.#opened().history(id);
+  }
+
+  /** Photos, and what was noted of a fish: fetched when first asked for. */
+  async album() {
+    const { Album } = await import("./photo/album.js");
+    this.#album ??= new Album(this, this.#store.photos);
+    return this.#album;
   }
 
   /** One calculation of the engine's contract. @param {string} name @param {object} input */

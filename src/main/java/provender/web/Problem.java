@@ -43,6 +43,11 @@ final class Problem extends RuntimeException {
     return new Problem(404, "unknown", "nothing is known under this address", List.of());
   }
 
+  /** What was asked goes against how things stand, and would go through if they stood otherwise. */
+  static Problem conflict(String kind, String title) {
+    return new Problem(409, kind, title, List.of());
+  }
+
   static Problem tooLarge(String title) {
     return new Problem(413, "too-large", title, List.of());
   }

@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import provender.photo.Snapshot;
 
 @QuarkusTest
 class WhoMayWhatTest {
@@ -38,6 +39,7 @@ class WhoMayWhatTest {
           "tank", "{\"name\":\"Second tank\",\"zone\":\"Europe/Berlin\"}",
           "weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}",
           "lines", "\n",
+          "jpeg", "",
           "", "");
 
   @Test
@@ -72,11 +74,13 @@ class WhoMayWhatTest {
 
   private static int ask(People who, Map<String, String> row) {
     String path = Objects.requireNonNull(row.get("path")).replace("{tank}", People.TANK).replace("{name}", "weight")
-        .replace("{household}", "quernhaven");
+        .replace("{household}", "quernhaven").replace("{photo}", "0190a5b4-0000-7000-8000-000000000000");
     String body = Objects.requireNonNull(BODIES.get(Objects.requireNonNull(row.get("body"))));
     String method = Objects.requireNonNull(row.get("method"));
     var asked = method.equals("DELETE") ? who.asksInANewSession() : who.asks();
-    if (!body.isEmpty()) {
+    if (row.get("body").equals("jpeg")) {
+      asked = asked.contentType("image/jpeg").body(Snapshot.jpeg(8, 8));
+    } else if (!body.isEmpty()) {
       asked = asked.contentType(body.isBlank() ? "application/jsonl" : "application/json").body(body.getBytes(StandardCharsets.UTF_8));
     }
     if (path.endsWith("/hints")) {
