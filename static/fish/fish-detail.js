@@ -21,6 +21,8 @@ export class FishDetail extends Element {
     guild: {},
     warning: {},
     day: { type: Number },
+    story: { attribute: false },
+    names: { attribute: false },
     mayRecord: { type: Boolean },
   };
 
@@ -35,6 +37,10 @@ export class FishDetail extends Element {
     this.guild = "";
     this.warning = "";
     this.day = 0;
+    /** @type {import("./fish-story.js").Story | null} */
+    this.story = null;
+    /** @type {import("./fish-story.js").Names | null} */
+    this.names = null;
     this.mayRecord = false;
   }
 
@@ -57,6 +63,8 @@ export class FishDetail extends Element {
       ${this.mayRecord ? html`<p class="row"><a class="firm" href=${`#/setup/size/${encodeURIComponent(fish.id)}`}>${t("setup.fish.measure")}</a>
         <a class="firm" href=${`#/setup/fish/${encodeURIComponent(fish.id)}`}>${t("fish.change")}</a></p>` : ""}
       <p><small>${t("fish.estimate")}</small></p>
+      ${this.story ? html`<fish-story .story=${this.story} .names=${this.names} .day=${this.day} .mayRecord=${this.mayRecord}></fish-story>`
+        : html`<p role="status">${t("story.opening")}</p>`}
     </article>`;
   }
 

@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { Element } from "./element.js";
 import { icon } from "./icons.js";
+import { summon } from "./summon.js";
 import { chooseTheme, theme, themes } from "./theme.js";
 import { clock, t } from "../text/index.js";
 import { chooseUnits, unitSystems, units } from "../text/units.js";
@@ -15,6 +16,11 @@ export class MorePage extends Element {
   /** @type {Refusal[]} */
   #refusals = [];
   #refusedSeen = 0;
+
+  connectedCallback() {
+    super.connectedCallback();
+    summon("glass-options", async () => (await import("./glass-options.js")).GlassOptions);
+  }
 
   render() {
     const { desk } = this;
@@ -40,6 +46,7 @@ export class MorePage extends Element {
                 @change=${() => this.#measure(name)}><span>${t(`units.${name}`)}<small>${t(`units.${name}.means`)}</small></span></label>`)}
             </fieldset>
           </section>
+          <section><glass-options></glass-options></section>
           <section>
             <h2>${t("more.tanks")}</h2>
             <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
@@ -75,6 +82,7 @@ export class MorePage extends Element {
       <refused-list .refusals=${this.#refusals}
         @refused-list-again=${(/** @type {CustomEvent<string>} */ event) => desk.tryAgain(event.detail)}></refused-list>
       ${desk.tank ? html`<p class="row"><a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.jsonl`} download>${t("more.export")}</a>
+        <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.zip`} download>${t("more.exportPhotos")}</a>
         <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.csv`} download>${t("more.exportTable")}</a></p>` : ""}
       <p>${t("more.signedIn", { name: desk.keeper?.name ?? "" })}</p>
       <button type="button" class="firm" ?disabled=${this.#leaving} @click=${() => this.#leave(desk)}>${t("more.signOut")}</button>
