@@ -25,11 +25,13 @@ import { SourcesPage } from "./sources/sources-page.js";
 import { PhoneStore } from "./store/phone-store.js";
 import { Sync } from "./sync/sync.js";
 import { loadText, t } from "./text/index.js";
+import { language } from "./text/language.js";
 import { DayChart } from "./today/day-chart.js";
 import { FindingCard } from "./today/finding-card.js";
 import { RationPanel } from "./today/ration-panel.js";
 import { TodayPage } from "./today/today-page.js";
 import { ConflictList } from "./ui/conflict-list.js";
+import { Element } from "./ui/element.js";
 import { MorePage } from "./ui/more-page.js";
 import { NavBar } from "./ui/nav-bar.js";
 import { PageHead } from "./ui/page-head.js";
@@ -101,7 +103,7 @@ await start().catch(tellNotStarted);
 /** Reads the phone, shows what it holds, and only then turns to the network. */
 async function start() {
   showTheme();
-  await loadText("en");
+  await loadText(language());
   for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
   const store = new PhoneStore();
   const sync = new Sync(store);
@@ -109,6 +111,7 @@ async function start() {
   await desk.start();
   addEventListener("hashchange", () => show(desk));
   desk.addEventListener("changed", () => show(desk));
+  addEventListener("more-page-language", () => sayAnew(desk));
   show(desk);
   await sync.start();
   navigator.storage?.persist?.();
@@ -120,7 +123,7 @@ async function start() {
 /** @param {unknown} fault @returns {never} */
 function tellNotStarted(fault) {
   const words = /** @type {HTMLTemplateElement} */ (document.getElementById("not-started"));
-  document.getElementById("main")?.replaceChildren(words.content);
+  document.getElementById("main")?.replaceChildren(...words.content.querySelectorAll(`[lang=${language()}]`));
   throw fault;
 }
 
@@ -146,10 +149,22 @@ function mount(tag, desk) {
   if (main.firstElementChild?.localName === tag) return;
   const moved = main.firstElementChild !== null;
   main.replaceChildren(Object.assign(document.createElement(tag), { desk }));
-  document.title = `${t(`title.${tag}`)} · ${t("app.name")}`;
+  showTitle(tag);
   scrollTo(0, 0);
   // Whoever hears the page instead of seeing it is taken to its beginning.
   if (moved) main.focus({ preventScroll: true });
+}
+
+/** @param {string} tag */
+function showTitle(tag) {
+  document.title = `${t(`title.${tag}`)} · ${t("app.name")}`;
+}
+
+/** In another language, with everything left where it is, so that the keeper's place is too. @param {Desk} desk */
+function sayAnew(desk) {
+  for (const element of document.querySelectorAll("*")) if (element instanceof Element) element.requestUpdate();
+  showTitle(document.getElementById("main")?.firstElementChild?.localName ?? "more-page");
+  show(desk);
 }
 
 /** @param {string | null} here @param {Desk} desk */

@@ -58,7 +58,7 @@ export class FoodTiles extends Element {
   #found() {
     const words = this.#wanted.toLowerCase().split(/\s+/).filter(Boolean);
     return this.all
-      .filter(({ name, category }) => words.every((word) => `${name} ${category}`.toLowerCase().includes(word)))
+      .filter(({ name, category }) => words.every((word) => `${name} ${category} ${t(`category.${category}`)}`.toLowerCase().includes(word)))
       .slice(0, mostFound);
   }
 

@@ -2,7 +2,8 @@ import { html } from "lit";
 import { live } from "lit-html/directives/live.js";
 import { Element } from "../ui/element.js";
 import { icon } from "../ui/icons.js";
-import { grams, t } from "../text/index.js";
+import { grams, t, written } from "../text/index.js";
+import { typed } from "../text/units.js";
 import { countOf, spokenCount } from "./measures.js";
 /** @import { TrayItem, MeasureChoice, NamedKey } from "./measures.js" */
 
@@ -54,8 +55,8 @@ export class MeasureSteps extends Element {
           <button type="button" class="chip" aria-pressed=${choice.name === measure.name}
             @click=${() => this.#measure(choice)}>${choice.name}</button>`) : ""}
         <label class="in-grams"><span>${t("steps.weighed")}</span>
-          <input type="number" inputmode="decimal" min="0" step="any" aria-label=${t("steps.weighedLabel")}
-            .value=${live(inGrams ? String(count) : "")} @change=${this.#weighed}>
+          <input type="text" inputmode="decimal" autocomplete="off" aria-label=${t("steps.weighedLabel")}
+            .value=${live(inGrams ? written(count) : "")} @change=${this.#weighed}>
         </label>
       </div>
       ${this.supplements.length ? html`
@@ -82,8 +83,8 @@ export class MeasureSteps extends Element {
 
   /** @param {Event} event */
   #weighed(event) {
-    const weighed = Number(/** @type {HTMLInputElement} */ (event.target).value);
-    if (!(weighed > 0)) return;
+    const weighed = typed(/** @type {HTMLInputElement} */ (event.target).value);
+    if (!(weighed > 0)) return this.requestUpdate();
     const item = /** @type {TrayItem} */ (this.item);
     this.#change({ ...item, measure: { name: "g", grams: 1, basis: "weighed" }, count: weighed, grams: weighed });
   }

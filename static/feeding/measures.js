@@ -1,4 +1,4 @@
-import { has, t } from "../text/index.js";
+import { has, t, written } from "../text/index.js";
 /** @import { Food, Today } from "../types.js" */
 
 /** @typedef {{ name: string, grams: number, basis: "weighed" | "assumed", size?: string }} MeasureChoice one of what people measure with */
@@ -68,12 +68,12 @@ export function foodsForNow(today) {
  * @param {string} name
  */
 export function countOf(count, name) {
-  return name === "g" ? t("measure.grams", { n: count }) : t("measure.count", { count, n: spokenCount(count), name });
+  return name === "g" ? t("measure.grams", { n: written(count) }) : t("measure.count", { count, n: spokenCount(count), name });
 }
 
 /** @param {number} count */
 export function spokenCount(count) {
   const key = `count.${count % 1}`;
-  if (!has(key)) return String(count);
+  if (!has(key)) return written(count);
   return count < 1 ? t(key) : `${Math.floor(count)}${t(key)}`;
 }

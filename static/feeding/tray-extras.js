@@ -1,7 +1,9 @@
 import { html } from "lit";
+import { live } from "lit-html/directives/live.js";
 import { Element } from "../ui/element.js";
 import { summonPicker } from "../photo/index.js";
-import { t } from "../text/index.js";
+import { t, written } from "../text/index.js";
+import { typed } from "../text/units.js";
 /** @import { NamedKey, TrayExtras, TrayItem } from "./measures.js" */
 
 const agoes = [0, 5, 10, 20, 30, 60, 120, 240];
@@ -49,8 +51,8 @@ export class TrayExtrasForm extends Element {
         </select></label>
         ${item.fish ? html`<p class="caution">${t("caution.hand")}</p>` : ""}` : ""}
       <label>${t("tray.leftover")}
-        <input type="number" inputmode="decimal" min="0" step="any" .value=${String(extras.leftoverGrams ?? "")}
-          @change=${(/** @type {Event} */ event) => this.#say({ leftoverGrams: textOf(event) === "" ? null : Math.max(0, Number(textOf(event))) })}></label>
+        <input type="text" inputmode="decimal" autocomplete="off" .value=${live(extras.leftoverGrams === null ? "" : written(extras.leftoverGrams))}
+          @change=${(/** @type {Event} */ event) => this.#say({ leftoverGrams: typed(textOf(event)) >= 0 ? typed(textOf(event)) : null })}></label>
       <fieldset>
         <legend>${t("tray.refused")}</legend>
         <div class="chips pick">${this.fish.map(({ key, name }) => html`

@@ -1,5 +1,5 @@
 import { foodName } from "../ui/names.js";
-import { t } from "../text/index.js";
+import { t, written } from "../text/index.js";
 import { typed } from "../text/units.js";
 import { change, newKey } from "./forms.js";
 import { findNamed } from "./find-named.js";
@@ -9,6 +9,7 @@ import { findNamed } from "./find-named.js";
 
 const labelParts = ["waterGrams", "proteinGrams", "fatGrams", "fibreGrams", "ashGrams", "phosphorusMg"];
 const mostPhosphorusMg = 10_000;
+const components = ["algae", "sponge", "crustacean", "mollusc", "worm", "fish", "plankton", "tunicate", "cnidarian", "echinoderm", "detritus", "other"];
 const categories = ["prepared", "dry", "crustacean", "mollusc", "fish", "zooplankton", "macroalgae", "greens", "sponge-bearing"];
 
 /** @param {Desk} desk @param {Today} today @param {string} key @returns {SetupForm} */
@@ -66,7 +67,7 @@ export function recipeForm(desk, today, key) {
     fields: [
       { name: "name", label: t("setup.recipe.name"), needed: true, value: known?.name },
       { name: "items", label: t("setup.recipe.items"), kind: "long", needed: true, hint: t("setup.recipe.itemsHint"), check: (text) => wrongItems(text, foods),
-        value: known?.items.map(({ food, grams }) => `${grams} g ${foodName(desk, food)}`).join("\n") },
+        value: known?.items.map(({ food, grams }) => `${written(grams)} g ${foodName(desk, food)}`).join("\n") },
       { name: "supplement", label: t("setup.recipe.supplement"), kind: "choice", value: known?.items[0]?.supplements[0] ?? "",
         options: [{ value: "", label: t("setup.recipe.nothing") }, ...[...desk.reference.supplements.values()]
           .map(({ key: value, name }) => ({ value: String(value), label: String(name) }))] },
@@ -104,11 +105,15 @@ function wrongItems(text, foods) {
   return wrong.length ? t("setup.fault.items", { lines: wrong }) : undefined;
 }
 
+/** The key of a component by what this language calls it, or by its key. @param {string} words */
+const componentNamed = (words) => components.find((key) => t(`component.${key}`).toLowerCase() === words) ?? components.find((key) => key === words);
+
 /** "crustacean 60" to a line, in parts of a hundred of the dry matter. @param {string} text */
 export function readParts(text) {
   return Object.fromEntries(text.split("\n").flatMap((line) => {
-    const [, words, share] = /^\s*([a-z_ ]+?)\s*[:=]?\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/i.exec(line) ?? [];
-    return words ? [[words.trim().toLowerCase().replaceAll(" ", "_"), typed(share) / 100]] : [];
+    const [, words, share] = /^\s*([\p{L}_ ]+?)\s*[:=]?\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/iu.exec(line) ?? [];
+    const key = words ? componentNamed(words.trim().toLowerCase()) : undefined;
+    return key ? [[key, typed(share) / 100]] : [];
   }));
 }
 

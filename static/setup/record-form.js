@@ -1,7 +1,7 @@
 import { html } from "lit";
 import { live } from "lit-html/directives/live.js";
 import { Element } from "../ui/element.js";
-import { plain, t } from "../text/index.js";
+import { plain, t, written } from "../text/index.js";
 import { metric, shown, typed, unitOf } from "../text/units.js";
 
 /**
@@ -121,7 +121,7 @@ const unit = ({ quantity, unit: fixed }) => (quantity ? unitOf(quantity) : fixed
 function asText({ value, quantity }) {
   if (value === undefined || Number.isNaN(value)) return "";
   if (Array.isArray(value)) return "";
-  return typeof value === "number" ? String(Number((quantity ? shown(quantity, value) : value).toFixed(2))) : value;
+  return typeof value === "number" ? written(quantity ? Number(shown(quantity, value).toFixed(2)) : value) : value;
 }
 
 /**

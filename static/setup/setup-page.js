@@ -2,7 +2,7 @@ import { html } from "lit";
 import { FormPage } from "../ui/form-page.js";
 import { summon } from "../ui/summon.js";
 import { fishName, foodName } from "../ui/names.js";
-import { clock, grams, t } from "../text/index.js";
+import { clock, grams, plain, t } from "../text/index.js";
 import { shown, unitOf } from "../text/units.js";
 import { fishForm, newFishForm, sizeForm } from "./fish-forms.js";
 import { foodForm, measureForm, recipeForm } from "./larder-forms.js";
@@ -40,7 +40,7 @@ export class SetupPage extends FormPage {
     const { tank } = today;
     return html`<div class="columns"><div class="stack">
       ${this.#part("tank", [{ key: "", words: tank.name || t("setup.tank.unnamed"), more: tank.volumeLitres
-        ? `${Math.round(shown("volume", tank.volumeLitres)).toLocaleString()} ${unitOf("volume")}` : t("setup.tank.noVolume") }])}
+        ? `${plain(Math.round(shown("volume", tank.volumeLitres)))} ${unitOf("volume")}` : t("setup.tank.noVolume") }])}
       ${this.#part("fish", today.fish.map((fish) => ({ key: fish.id, words: fishName(fish), more: grams(fish.weightGrams.value) })), "add-fish")}
     </div><div class="stack">
       ${this.#part("measure", today.measures.map(({ key, name, food, grams: mass, basis }) => ({

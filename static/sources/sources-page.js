@@ -48,20 +48,20 @@ export class SourcesPage extends Element {
 function constant({ reference }, row) {
   const unit = row.unit === "1" ? "" : row.unit;
   return html`<li>
-    <h3>${row.what}</h3>
+    <h3 lang="en">${row.what}</h3>
     <p><output>${plain(row.value)} ${unit}</output>
       ${row.low === undefined ? "" : html`<small>${t("sources.between", { low: row.low, high: row.high })}</small>`}</p>
     ${standing(standingOf(row.source, { status: row.status }))}
     ${row.source.split("|").map((key) => reference.sources.get(key)).filter((known) => known !== undefined)
-      .map((known) => html`<p><cite>${known.citation}</cite></p>`)}
-    ${row.note ? html`<p><small>${row.note}</small></p>` : ""}
+      .map((known) => html`<p><cite lang="en">${known.citation}</cite></p>`)}
+    ${row.note ? html`<p><small lang="en">${row.note}</small></p>` : ""}
   </li>`;
 }
 
 /** @param {Source} row */
 function source(row) {
   return html`<li>
-    <p><cite>${row.citation}</cite></p>
+    <p><cite lang="en">${row.citation}</cite></p>
     ${standing(standingOf(row.key, row))}
     <p><small>${row.read_as ? t("sources.readAs", { as: row.read_as }) : ""} ${row.licence ?? ""}</small></p>
   </li>`;

@@ -2,19 +2,20 @@
 import { getJson } from "../sync/http.js";
 import { plain, setLanguage } from "./numbers.js";
 
-export { clock, dayName, figure, grams, kj, percent, plain, range } from "./numbers.js";
+export { clock, dayName, figure, grams, kj, percent, plain, range, written } from "./numbers.js";
 
 /** @type {Record<string, Phrase>} */
 let phrases = {};
 let plurals = new Intl.PluralRules("en");
 let lists = new Intl.ListFormat("en");
 
-/** Reads the sentences of one language; nothing else speaks before this is done. @param {string} lang */
+/** Reads the sentences of one language; nothing else speaks before this is done, and what was spoken stays when it fails. @param {string} lang */
 export async function loadText(lang) {
   phrases = await getJson(`/shared/text/${lang}.json`);
   plurals = new Intl.PluralRules(lang);
   lists = new Intl.ListFormat(lang);
   setLanguage(lang);
+  document.documentElement.lang = lang;
 }
 
 /** @param {string} key */
@@ -24,6 +25,7 @@ export function has(key) {
 
 /**
  * The sentence of that key with its holes filled. A missing one shows its key, so that it is noticed and not silent.
+ * What ends in a full stop itself, as a short month does in some languages, brings the sentence's own.
  * @param {string} key
  * @param {Record<string, unknown>} [params] `count` chooses the plural; arrays are joined as the language does
  * @returns {string}
@@ -32,7 +34,11 @@ export function t(key, params = {}) {
   const phrase = phrases[key];
   if (phrase === undefined) return key;
   const text = typeof phrase === "string" ? phrase : phrase[plurals.select(Number(params.count))] ?? phrase.other;
-  return text.replace(/\{(\w+)\}/g, (hole, name) => (name in params ? spoken(params[name]) : hole));
+  return text.replace(/\{(\w+)\}(\.?)/g, (hole, name, stop) => {
+    if (!(name in params)) return hole;
+    const words = spoken(params[name]);
+    return words.endsWith(".") ? words : words + stop;
+  });
 }
 
 /** @param {unknown} value @returns {string} */

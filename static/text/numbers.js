@@ -29,6 +29,11 @@ function formatter(name, make) {
 /** A number without unit: counts to the last one, anything else with three digits that count. @param {number} n */
 export const plain = (n) => (Number.isInteger(n) ? formatter("whole", () => new Intl.NumberFormat(lang)).format(n) : digits(n, 3));
 
+/** A number as it would be typed: the language's decimal sign, nothing between thousands, no digit lost that anyone enters. @param {number} n */
+export function written(n) {
+  return formatter("written", () => new Intl.NumberFormat(lang, { useGrouping: false, maximumFractionDigits: 4 })).format(n);
+}
+
 /** A mass: two digits that count below ten grams, three above, kilograms from a thousand on. @param {number} n in grams */
 export function grams(n) {
   return Math.abs(n) >= 1000 ? withUnit(digits(n / 1000, 3), "kg") : withUnit(digits(n, n < 10 ? 2 : 3), "g");

@@ -1,21 +1,27 @@
 import { html } from "lit";
+import { live } from "lit-html/directives/live.js";
 import { Element } from "./element.js";
 import { icon } from "./icons.js";
 import { summon } from "./summon.js";
 import { chooseTheme, theme, themes } from "./theme.js";
-import { clock, t } from "../text/index.js";
+import { clock, loadText, t } from "../text/index.js";
+import { chooseLanguage, language, languages } from "../text/language.js";
 import { chooseUnits, unitSystems, units } from "../text/units.js";
 /** @import { Desk, Refusal } from "../types.js" */
 
 const cautions = ["raw", "wounds", "spines", "mains", "medicine"];
 const notes = ["estimate", "energy", "basis", "sources"];
 
-/** What is needed now and then: the look, the tanks, the cautions, what the figures are, and the way out. */
+/**
+ * What is needed now and then: the look, the language, the tanks, the cautions, what the figures are, and the way out.
+ * @fires more-page-language - when another language was read
+ */
 export class MorePage extends Element {
   #leaving = false;
   /** @type {Refusal[]} */
   #refusals = [];
-  #refusedSeen = 0;
+  /** The language that could not be read, if any. */
+  #unread = "";
 
   connectedCallback() {
     super.connectedCallback();
@@ -47,6 +53,14 @@ export class MorePage extends Element {
             </fieldset>
           </section>
           <section><glass-options></glass-options></section>
+          <section>
+            <h2>${t("more.language")}</h2>
+            <fieldset class="choices"><legend class="unseen">${t("more.language")}</legend>
+              ${languages.map((code) => html`<label><input type="radio" name="language" .checked=${live(code === language())}
+                @change=${() => this.#speak(code)}><span lang=${code}>${t(`language.${code}`)}</span></label>`)}
+            </fieldset>
+            <p role="alert">${this.#unread ? t("more.languageUnread", { language: t(`language.${this.#unread}`) }) : ""}</p>
+          </section>
           <section>
             <h2>${t("more.tanks")}</h2>
             <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
@@ -106,6 +120,16 @@ export class MorePage extends Element {
   /** @param {string} name */
   #measure(name) {
     chooseUnits(name);
+    this.requestUpdate();
+  }
+
+  /** Nothing changes until its sentences are here. @param {string} code */
+  async #speak(code) {
+    this.#unread = await loadText(code).then(() => "", () => code);
+    if (!this.#unread) {
+      chooseLanguage(code);
+      this.say("more-page-language");
+    }
     this.requestUpdate();
   }
 

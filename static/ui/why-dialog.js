@@ -73,7 +73,7 @@ export class WhyDialog extends Element {
       const known = this.sources.get(key.replace(/^memory:/, ""));
       const standing = standingOf(key, known);
       return html`<p class="source"><span class="standing ${standing}">${t(`standing.${standing}`)}</span>
-        ${known ? html`<cite>${known.citation}</cite>` : ""}</p>`;
+        ${known ? html`<cite lang="en">${known.citation}</cite>` : ""}</p>`;
     });
   }
 

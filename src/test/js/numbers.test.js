@@ -1,6 +1,8 @@
 import assert from "node:assert/strict";
-import { test } from "node:test";
-import { clock, dayName, grams, kj, percent, plain, range } from "../../../static/text/numbers.js";
+import { afterEach, test } from "node:test";
+import { clock, dayName, grams, kj, percent, plain, range, setLanguage, written } from "../../../static/text/numbers.js";
+
+afterEach(() => setLanguage("en"));
 
 const said = (/** @type {string} */ text) => text.replaceAll("\u202f", " ");
 
@@ -29,4 +31,19 @@ test("near days have names, far ones dates, the year only when it helps", () => 
   const today = Date.parse("2026-11-25") / 86_400_000;
   assert.deepEqual([0, -1, 1, -3, -30, -400].map((away) => dayName(today + away, today)),
     ["today", "yesterday", "tomorrow", "Sunday", "Oct 26", "Oct 21, 2025"]);
+});
+
+test("in German a comma stands before the decimals, a point between thousands, and days have German names", () => {
+  setLanguage("de");
+  assert.deepEqual([2.345, 2345.6].map(grams).map(said), ["2,3 g", "2,35 kg"]);
+  assert.equal(plain(12345), "12.345");
+  assert.equal(said(range(0.5, 1.25, kj)), "0,5–1,3 kJ");
+  const today = Date.parse("2026-11-25") / 86_400_000;
+  assert.deepEqual([0, -1, 1, -3, -30].map((away) => dayName(today + away, today)), ["heute", "gestern", "morgen", "Sonntag", "26. Okt."]);
+});
+
+test("what stands in a field to be changed has the language's decimal sign and nothing between thousands", () => {
+  assert.deepEqual([1234.5, 0.005, 12].map(written), ["1234.5", "0.005", "12"]);
+  setLanguage("de");
+  assert.deepEqual([1234.5, 0.005, 12].map(written), ["1234,5", "0,005", "12"]);
 });

@@ -1,10 +1,17 @@
 import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
+import { languages } from "../../../static/text/language.js";
 
 const root = new URL("../../../", import.meta.url);
-const written = readFileSync(new URL("shared/text/en.json", root), "utf8");
-const phrases = JSON.parse(written);
+const texts = Object.fromEntries(languages.map((code) => [code, readFileSync(new URL(`shared/text/${code}.json`, root), "utf8")]));
+const phrases = JSON.parse(texts.en);
+const others = languages.slice(1);
+
+/** @param {import("../../../static/types.js").Phrase} phrase @returns {Record<string, string>} */
+const forms = (phrase) => (typeof phrase === "string" ? { other: phrase } : phrase);
+/** @param {import("../../../static/types.js").Phrase} phrase */
+const holes = (phrase) => [...new Set(Object.values(forms(phrase)).flatMap((text) => text.match(/\{\w+\}/g) ?? []))].sort();
 
 const sources = readdirSync(new URL("static/", root), { recursive: true })
   .map(String)
@@ -17,12 +24,40 @@ test("every sentence that the pages ask for by its whole key is there", () => {
   assert.deepEqual(missing, []);
 });
 
-test("no key is given twice, where the later would silently win", () => {
-  const keys = [...written.matchAll(/^  "([^"]+)":/gm)].map(([, key]) => key);
-  assert.deepEqual(keys.filter((key, place) => keys.indexOf(key) !== place), []);
+for (const [code, text] of Object.entries(texts)) {
+  test(`no key is given twice in ${code}, where the later would silently win`, () => {
+    const keys = [...text.matchAll(/^  "([^"]+)":/gm)].map(([, key]) => key);
+    assert.deepEqual(keys.filter((key, place) => keys.indexOf(key) !== place), []);
+  });
+
+  test(`every plural in ${code} has each form that the language asks for`, () => {
+    const asked = new Intl.PluralRules(code).resolvedOptions().pluralCategories;
+    const without = Object.entries(JSON.parse(text))
+      .filter(([, phrase]) => typeof phrase !== "string" && asked.some((form) => !phrase[form])).map(([key]) => key);
+    assert.deepEqual(without, []);
+  });
+}
+
+test("every file of sentences is a language that can be chosen", () => {
+  assert.deepEqual(readdirSync(new URL("shared/text/", root)).filter((name) => name.endsWith(".json")).sort(),
+    languages.map((code) => `${code}.json`).sort());
 });
 
-test("every plural has a form for the rest", () => {
-  const without = Object.entries(phrases).filter(([, phrase]) => typeof phrase !== "string" && !phrase.other);
-  assert.deepEqual(without, []);
-});
+for (const code of others) {
+  const said = JSON.parse(texts[code]);
+
+  test(`${code} has the keys of en in the same order, and no others`, () => {
+    assert.deepEqual(Object.keys(said), Object.keys(phrases));
+  });
+
+  test(`${code} fills the same holes as en, and is plural where en is`, () => {
+    const differ = Object.keys(phrases).filter((key) => typeof said[key] !== typeof phrases[key] || String(holes(said[key])) !== String(holes(phrases[key])));
+    assert.deepEqual(differ, []);
+  });
+
+  test(`${code} leaves no whole sentence in en`, () => {
+    const same = Object.keys(phrases).filter((key) => forms(phrases[key]).other === forms(said[key]).other
+      && forms(said[key]).other.replaceAll(/\{\w+\}/g, "").trim().split(/\s+/).length > 2);
+    assert.deepEqual(same, []);
+  });
+}

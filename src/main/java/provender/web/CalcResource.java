@@ -42,7 +42,7 @@ class CalcResource {
           "Units stand in the field names. Answers carry low and high where a range is honest, and why: steps with formula,"
               + " inputs and source. Lists hold at most 10,000 items. A field that cannot be used is answered with 400 and a"
               + " problem (RFC 9457) whose errors name it and what it takes; a field that is not known is one of them. With sensitivity: true the five"
-              + " calculations of one figure say how much it would change if each number were a tenth larger. With ?say=en the answer"
+              + " calculations of one figure say how much it would change if each number were a tenth larger. With ?say=en or ?say=de the answer"
               + " has inWords too: why in sentences, one paragraph a step, each source cited in full.")
   @RequestBody(
       content =
@@ -80,7 +80,7 @@ class CalcResource {
   private Map<String, Object> withWords(Map<String, Object> answer, String language) {
     WhyInWords words =
         WhyInWords.in(language, tables)
-            .orElseThrow(() -> Problem.badFields(List.of(Map.of("field", "say", "takes", "a language there is a text for, such as en"))));
+            .orElseThrow(() -> Problem.badFields(List.of(Map.of("field", "say", "takes", "a language there is a text for: en or de"))));
     Map<String, Object> said = new LinkedHashMap<>(answer);
     said.put("inWords", words.of(answer));
     return said;

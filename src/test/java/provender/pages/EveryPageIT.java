@@ -1,5 +1,7 @@
 package provender.pages;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.microsoft.playwright.Page;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -34,6 +36,18 @@ class EveryPageIT {
         }
         page.context().close();
       }
+    }
+  }
+
+  @Test
+  void the_longer_words_of_German_do_no_page_harm_at_the_narrow_size() {
+    Page page = glass.stranger("light", 390, 844, "de-DE");
+    glass.enter(page);
+    for (String where : List.of("feed", "today", "week", "fish/emperor", "more", "setup/food/new", "feeders", "water", "water/test")) {
+      page.navigate(glass.url() + "/#/" + where);
+      page.waitForTimeout(300);
+      Glass.isFreeOfFaults(page, where.replaceAll("[^a-z-]+", "-"), "light-de", 390);
+      assertThat(page.evaluate("document.documentElement.scrollWidth")).as(where).isEqualTo(390);
     }
   }
 }

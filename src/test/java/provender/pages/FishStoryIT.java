@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import provender.photo.Snapshot;
 
 class FishStoryIT {
-  private static final String EMPEROR = "document.querySelector('fish-page').desk.today.fish.find(({ id }) => id === 'emperor')";
+  private static final String EMPEROR = "document.querySelector('fish-page').desk.today.fish.find(({ id }) => id === 'majestic')";
 
   private final Glass glass = new Glass();
 
@@ -26,7 +26,7 @@ class FishStoryIT {
     Page page = glass.signedIn();
     Glass.settled(page);
     glass.killServer();
-    open(page);
+    open(page, "emperor");
     assertThat(page.locator("growth-chart canvas")).isVisible();
     page.locator("growth-chart summary").click();
     assertThat(page.locator("growth-chart tbody tr").first()).containsText("g");
@@ -53,7 +53,8 @@ class FishStoryIT {
     page.locator("glass-ruler input[name=fish]").fill("20");
     assertThat(page.locator("glass-ruler .verdict")).containsText("25");
     page.locator("glass-ruler button.deed").click();
-    open(page);
+    assertThat(page.locator("undo-toast")).containsText("Saved");
+    open(page, "majestic");
     assertThat(page.locator("fish-story .history li").first()).containsText("25 cm long");
     double[] grams = grams(page);
     assertThat(grams[1]).isLessThan(grams[0] * 0.9);
@@ -75,18 +76,19 @@ class FishStoryIT {
     assertThat(page.locator("glass-ruler .verdict")).containsText("25");
     page.locator("glass-picture .end").last().press("ArrowRight");
     page.locator("glass-ruler button.deed").click();
-    open(page);
+    assertThat(page.locator("undo-toast")).containsText("Saved");
+    open(page, "majestic");
     assertThat(page.locator("fish-story .history li").first()).containsText("cm long");
     assertThat(page.locator("fish-story photo-strip img")).isVisible();
   }
 
-  private void open(Page page) {
-    page.navigate(glass.url() + "/#/fish/emperor");
+  private void open(Page page, String fish) {
+    page.navigate(glass.url() + "/#/fish/" + fish);
     page.locator("fish-story section").first().waitFor();
   }
 
   private void measure(Page page) {
-    page.navigate(glass.url() + "/#/setup/size/emperor");
+    page.navigate(glass.url() + "/#/setup/size/majestic");
     page.locator("glass-ruler input").first().waitFor();
   }
 

@@ -56,9 +56,15 @@ final class Glass implements AutoCloseable {
   }
 
   Page stranger(String theme, int width, int height) {
+    return stranger(theme, width, height, "en-GB");
+  }
+
+  /** @param locale what the browser asks for */
+  Page stranger(String theme, int width, int height, String locale) {
     BrowserContext context =
         chromium.browser().newContext(new Browser.NewContextOptions()
             .setViewportSize(width, height)
+            .setLocale(locale)
             .setColorScheme(theme.equals("light") ? ColorScheme.LIGHT : ColorScheme.DARK));
     Page page = context.newPage();
     page.navigate(url());

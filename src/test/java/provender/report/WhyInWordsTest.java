@@ -28,6 +28,17 @@ class WhyInWordsTest {
   }
 
   @Test
+  void in_German_the_same_step_has_German_words_and_a_decimal_comma() {
+    WhyInWords german = WhyInWords.in("de", TABLES).orElseThrow();
+    Map<String, Object> step = Map.of("what", "massFromLength", "formula", "W = a × L^b", "value", 1278.4861, "unit", "g",
+        "source", "practice", "inputs", List.of(Map.of("name", "a", "value", 0.02455, "unit", "")));
+    assertThat(german.of(Map.of("why", List.of(step), "sensitivity", List.of(Map.of("input", "b", "ifATenthMore", 0.123)))))
+        .containsExactly(
+            "Masse aus der Länge: 1.280\u202fg = W = a × L^b (a der Art 0,0246). Haltungspraxis, keine veröffentlichte Quelle.",
+            "Wäre jede Zahl ein Zehntel größer: b der Art +12,3\u202f%.");
+  }
+
+  @Test
   void a_source_is_cited_in_full_with_its_standing() {
     assertThat(said("usda_sr26")).contains("Source read: U.S. Department of Agriculture");
     assertThat(said("memory:usda_sr26")).contains("From memory, not checked against the source: U.S. Department");

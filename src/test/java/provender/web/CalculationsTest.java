@@ -38,6 +38,8 @@ class CalculationsTest {
   void asked_to_say_it_the_server_explains_in_words_with_the_source_in_full() {
     given().contentType(ContentType.JSON).queryParam("say", "en").body(CalcExamples.WEIGHT).post("/api/v1/calc/weight")
         .then().statusCode(200).body("inWords[-1]", startsWith("Mass from length:")).body("inWords[-1]", containsString("Source read: "));
+    given().contentType(ContentType.JSON).queryParam("say", "de").body(CalcExamples.WEIGHT).post("/api/v1/calc/weight")
+        .then().statusCode(200).body("inWords[-1]", startsWith("Masse aus der Länge:")).body("inWords[-1]", containsString("Quelle gelesen: "));
     given().contentType(ContentType.JSON).queryParam("say", "xx").body(CalcExamples.WEIGHT).post("/api/v1/calc/weight")
         .then().statusCode(400).body("errors.field", hasItems("say"));
   }

@@ -1,0 +1,15 @@
+/** Which language this phone speaks; a matter of whoever holds it, so it stays on the phone and is never sent. */
+
+const kept = "provender.language";
+
+/** A file of that name stands in shared/text for each; the first is spoken where none was asked for. */
+export const languages = ["en", "de"];
+
+/** What was chosen here, else the first that the browser asks for and that there is. @returns {string} */
+export function language() {
+  const wanted = [localStorage.getItem(kept) ?? "", ...navigator.languages].map((tag) => tag.toLowerCase().split("-")[0]);
+  return wanted.find((tag) => languages.includes(tag)) ?? languages[0];
+}
+
+/** @param {string} chosen */
+export const chooseLanguage = (chosen) => localStorage.setItem(kept, chosen);
