@@ -3,7 +3,7 @@
 /** @import { Sync } from "./sync/sync.js" */
 import { OpenTank } from "./open-tank.js";
 import { newId } from "./store/ids.js";
-import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, SignInNeeded } from "./sync/http.js";
+import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, putJson, SignInNeeded } from "./sync/http.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 const A_PAGE = 500;
@@ -137,6 +137,26 @@ export class Desk extends EventTarget {
     this.tanks = tanks;
     await this.open(id);
     await this.record("record", { record: "tank", key: id, set: { name: asked.name, usualFoods: foodsToBeginWith } });
+  }
+
+  /** Puts a tank away with all its journal, or brings it back. @param {string} id @param {boolean} away */
+  async putAway(id, away) {
+    const path = `/api/v1/tanks-away/${encodeURIComponent(id)}`;
+    await (away ? putJson(path, {}) : deleteAt(path));
+    const { tanks } = await getJson("/api/v1/tanks");
+    await this.#store.keep("tanks", tanks);
+    this.tanks = tanks;
+    if (away && this.tank?.id === id) {
+      this.#open = null;
+      this.#sync.watch(null);
+      await this.#store.keep("openTank", undefined);
+    }
+    this.#changed();
+  }
+
+  /** The tanks that were put away. @returns {Promise<TankRow[]>} */
+  async tanksAway() {
+    return (await getJson("/api/v1/tanks-away")).tanks;
   }
 
   /** A code that lets one person in. @param {string} household @param {string} role @returns {Promise<{ code: string }>} */

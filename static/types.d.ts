@@ -149,6 +149,8 @@ export interface Tank {
 
 export interface TankRow extends Tank {
   household: string;
+  /** one of the demo's */
+  invented?: boolean;
   head: number;
   epoch: string | number;
 }

@@ -20,6 +20,7 @@ export class FishDetail extends Element {
     foods: { attribute: false },
     guild: {},
     warning: {},
+    harm: {},
     day: { type: Number },
     story: { attribute: false },
     names: { attribute: false },
@@ -36,6 +37,7 @@ export class FishDetail extends Element {
     this.foods = [];
     this.guild = "";
     this.warning = "";
+    this.harm = "";
     this.day = 0;
     /** @type {import("./fish-story.js").Story | null} */
     this.story = null;
@@ -56,6 +58,7 @@ export class FishDetail extends Element {
       </header>
       ${this.warning ? html`<p class="caution">${icon(fish.warningLevel === "do_not_keep" ? "high" : "medium")}
         <span><strong>${t(`warningLevel.${fish.warningLevel}`)}</strong> ${this.warning}</span></p>` : ""}
+      ${this.harm ? html`<p class="caution">${this.harm}</p>` : ""}
       ${this.mayRecord ? this.#seen() : ""}
       ${this.#figures(fish)}
       ${this.findings.map((finding) => this.#finding(finding))}

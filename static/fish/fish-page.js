@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
 import { ToldPage } from "../ui/told-page.js";
+import { harmOf } from "./harm.js";
 import { fishName, fishNamed, foodName, keeperName } from "../ui/names.js";
 import { clock, has, t } from "../text/index.js";
 /** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
@@ -43,7 +44,7 @@ export class FishPage extends ToldPage {
       <div class="columns ${chosen ? "chosen" : ""}">
         ${this.#roster(today, chosen)}
         <fish-detail .fish=${chosen ?? null} .guild=${chosen ? guildName(desk, chosen) : ""}
-          .warning=${chosen?.warning ? warningOf(desk, chosen) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
+          .harm=${chosen ? harmOf(desk, chosen.species) : ""} .warning=${chosen?.warning ? warningOf(desk, chosen) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
           .findings=${chosen ? findingsOf(today, chosen) : []}
           .foods=${today.tank.usualFoods.map((key) => ({ key, name: foodName(desk, key), category: "" }))}
           .story=${this.#storyOf[0] === chosen?.id ? this.#story : null} .names=${namesFrom(desk)}

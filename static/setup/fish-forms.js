@@ -1,3 +1,4 @@
+import { harmOf } from "../fish/harm.js";
 import { fishName } from "../ui/names.js";
 import { t } from "../text/index.js";
 import { change, newKey } from "./forms.js";
@@ -12,7 +13,7 @@ export function newFishForm(desk, today, key) {
   return {
     heading: t("setup.fish.new", { name: row?.common_name ?? (key || t("setup.fish.own")) }),
     intro: row ? `${row.scientific_name} · ${guild?.label ?? row.guild}` : t("setup.fish.ownMeans"),
-    caution: typeof guild?.warning === "string" ? guild.warning : undefined,
+    caution: [typeof guild?.warning === "string" ? guild.warning : "", row ? harmOf(desk, key) : ""].filter(Boolean).join(" ") || undefined,
     deed: t("setup.fish.add"),
     fields: [
       ...(row ? [] : ownSpeciesFields(desk)),
@@ -34,6 +35,7 @@ export function fishForm(desk, today, key) {
   const fish = today.fish.find(({ id }) => id === key);
   return {
     heading: fish ? fishName(fish) : t("setup.part.fish"),
+    caution: [fish ? harmOf(desk, fish.species) : "", t("caution.catch")].filter(Boolean).join(" "),
     links: [{ to: `#/setup/size/${encodeURIComponent(key)}`, words: t("setup.fish.measure") }],
     fields: [
       { name: "name", label: t("setup.fish.name"), value: fish?.name, needed: true },
@@ -52,6 +54,7 @@ export function sizeForm(desk, today, key) {
   return {
     heading: t("setup.size.heading", { name: fish ? fishName(fish) : key }),
     intro: t("setup.size.intro"),
+    caution: t("caution.catch"),
     fields: [
       ...lengthFields(),
       { name: "grams", label: t("setup.size.weight"), kind: "number", quantity: "mass", least: 0.1, most: 500_000, hint: t("setup.size.weightHint") },

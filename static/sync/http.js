@@ -31,6 +31,13 @@ export const getJson = (path) => exchange(path, { method: "GET" });
 export const postJson = (path, body) =>
   exchange(path, { method: "POST", body: JSON.stringify(body), headers: { "Content-Type": "application/json" } });
 
+/**
+ * @param {string} path
+ * @param {unknown} body
+ */
+export const putJson = (path, body) =>
+  exchange(path, { method: "PUT", body: JSON.stringify(body), headers: { "Content-Type": "application/json" } });
+
 /** A picture on its way: it may take as long as a thin network needs. @param {string} path @param {ArrayBuffer} jpeg */
 export const putPicture = (path, jpeg) =>
   exchange(path, { method: "PUT", body: jpeg, headers: { "Content-Type": "image/jpeg" }, signal: AbortSignal.timeout(PICTURE_PATIENCE_MILLIS) });

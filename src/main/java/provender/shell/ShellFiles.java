@@ -34,10 +34,10 @@ record ShellFiles(List<Kept> files) {
     return hash(all.toString().getBytes(StandardCharsets.UTF_8));
   }
 
-  // The worker cannot keep itself: a phone would then never hear of the next version.
+  // The worker cannot keep itself: a phone would then never hear of the next version. Screenshots are for whoever has not installed yet.
   private static boolean isKept(String name) {
     var file = name.substring(name.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
-    return !name.equals("sw.js") && !file.endsWith(".map") && !file.endsWith(".d.ts") && !file.contains("license");
+    return !name.equals("sw.js") && !name.startsWith("screenshots/") && !file.endsWith(".map") && !file.endsWith(".d.ts") && !file.contains("license");
   }
 
   private static String urlOf(String name) {
