@@ -82,7 +82,7 @@ class DemoLoader {
 
   private void send(DemoHousehold household, DemoTank tank, List<JsonNode> entries, Instant now) {
     TankKey key = new TankKey(household.id(), tank.id());
-    for (Answer answer : push.take(key, entries, by -> people.isMember(household.id(), by), now).answers()) {
+    for (Answer answer : push.take(key, entries, by -> people.hasBelonged(household.id(), by), now).answers()) {
       if (answer.outcome() == Answer.Outcome.REFUSED) {
         throw new IllegalStateException("demo entry refused: " + answer);
       }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import provender.people.MemberStore.Change;
+import provender.people.MemberStore.What;
 import provender.people.PeopleStore.Account;
 
 /** How households begin and grow: the first steward, invitations, and those who follow them. */
@@ -15,9 +17,11 @@ public final class Households {
   private static final int LONGEST_NAME = 100;
 
   private final PeopleStore people;
+  private final MemberStore members;
 
-  public Households(PeopleStore people) {
+  public Households(PeopleStore people, MemberStore members) {
     this.people = people;
+    this.members = members;
   }
 
   /** A field that cannot be used, and what it takes. */
@@ -31,7 +35,7 @@ public final class Households {
   }
 
   /** Makes a household with its first steward. */
-  public Entry found(String household, String name, String password) {
+  public Entry found(String household, String name, String password, Instant now) {
     List<Fault> faults = new ArrayList<>(faultsOf(name, password));
     if (isNoName(household)) {
       faults.add(new Fault("household", "a name of 1 to 100 characters"));
@@ -41,13 +45,16 @@ public final class Households {
     }
     String id = UUID.randomUUID().toString();
     people.addHousehold(id, household.strip());
-    return new Entry(add(id, name, password, Role.STEWARD), List.of());
+    Keeper steward = add(id, name, password, Role.STEWARD);
+    members.note(id, new Change(now, steward.id(), steward.id(), What.FOUNDED, Role.STEWARD));
+    return new Entry(steward, List.of());
   }
 
   /** A code for one person, once; whoever has it may come in within a week. */
-  public String invite(String household, Role role, Instant now) {
+  public String invite(String household, Keeper by, Role role, Instant now) {
     String code = Secrets.make();
     people.addInvitation(household, Secrets.hash(code), role, now.plus(INVITATION_LASTS));
+    members.note(household, new Change(now, by.id(), null, What.INVITED, role));
     return code;
   }
 
@@ -58,9 +65,12 @@ public final class Households {
       return new Entry(null, faults);
     }
     PeopleStore.Invitation invitation = people.takeInvitation(Secrets.hash(code), now);
-    return invitation == null
-        ? Entry.refused("code", "an invitation that is not used up and not older than a week")
-        : new Entry(add(invitation.household(), name, password, invitation.role()), List.of());
+    if (invitation == null) {
+      return Entry.refused("code", "an invitation that is not used up and not older than a week");
+    }
+    Keeper keeper = add(invitation.household(), name, password, invitation.role());
+    noteJoined(invitation, keeper, now);
+    return new Entry(keeper, List.of());
   }
 
   /** Someone who is known already follows an invitation into one more household. */
@@ -70,7 +80,12 @@ public final class Households {
       return Entry.refused("code", "an invitation that is not used up and not older than a week");
     }
     people.addMember(invitation.household(), keeper.id(), invitation.role());
+    noteJoined(invitation, keeper, now);
     return new Entry(keeper, List.of());
+  }
+
+  private void noteJoined(PeopleStore.Invitation invitation, Keeper keeper, Instant now) {
+    members.note(invitation.household(), new Change(now, keeper.id(), keeper.id(), What.JOINED, invitation.role()));
   }
 
   private Keeper add(String household, String name, String password, Role role) {

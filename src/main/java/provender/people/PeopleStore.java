@@ -22,10 +22,14 @@ public interface PeopleStore {
 
   List<Seat> seats(String keeperId);
 
-  /** Everyone who belongs to a household, by name. */
+  /** Everyone who belongs or belonged to a household, by name: what they wrote stays theirs. */
   List<Keeper> keepers(String household);
 
-  boolean isMember(String household, String keeperId);
+  /**
+   * Whether entries may stand under someone's id: they belong to the household, or did. What was tapped on a shared phone
+   * before its keeper left is sent by whoever signs in there next, and is not lost.
+   */
+  boolean hasBelonged(String household, String keeperId);
 
   boolean isEmpty();
 
@@ -41,10 +45,4 @@ public interface PeopleStore {
   @Nullable Invitation takeInvitation(String codeHash, Instant now);
 
   void addTank(String household, String id, String name, String zone);
-
-  void openSession(String tokenHash, String keeperId, Instant expiresAt);
-
-  @Nullable Keeper sessionKeeper(String tokenHash, Instant now);
-
-  void closeSession(String tokenHash);
 }

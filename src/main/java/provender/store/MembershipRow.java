@@ -8,6 +8,8 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.io.Serializable;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 import provender.people.Role;
 
 /** A keeper's role in a household. */
@@ -19,6 +21,10 @@ class MembershipRow {
 
   @Enumerated(EnumType.STRING)
   Role role;
+
+  /** When they left; what they wrote stays under their name. */
+  @Column(name = "ended_at")
+  @Nullable Instant endedAt;
 
   @Embeddable
   record Key(@Column(name = "household_id") String household, @Column(name = "keeper_id") String keeper)

@@ -5,6 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 
 /** A phone that is signed in, known by the hash of its token. */
 @Entity
@@ -20,4 +21,13 @@ class SessionRow {
 
   @Column(name = "expires_at")
   Instant expiresAt;
+
+  String id;
+  String device;
+
+  @Column(name = "opened_at")
+  Instant openedAt;
+
+  @Column(name = "last_used_at")
+  @Nullable Instant lastUsedAt;
 }

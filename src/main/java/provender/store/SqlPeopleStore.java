@@ -1,6 +1,5 @@
 package provender.store;
 
-import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -18,37 +17,20 @@ import provender.people.Seat;
 @ApplicationScoped
 @Transactional
 class SqlPeopleStore implements PeopleStore {
-  private final Keepers keepers;
-  private final Memberships memberships;
-  private final Households households;
-  private final PhoneSessions sessions;
+  private final PeopleRows.Keepers keepers;
+  private final PeopleRows.Memberships memberships;
+  private final PeopleRows.Households households;
   private final Tanks tanks;
-  private final Invitations invitations;
+  private final PeopleRows.Invitations invitations;
 
   SqlPeopleStore(
-      Keepers keepers, Memberships memberships, Households households, PhoneSessions sessions, Tanks tanks, Invitations invitations) {
+      PeopleRows.Keepers keepers, PeopleRows.Memberships memberships, PeopleRows.Households households, Tanks tanks, PeopleRows.Invitations invitations) {
     this.keepers = keepers;
     this.memberships = memberships;
     this.households = households;
-    this.sessions = sessions;
     this.tanks = tanks;
     this.invitations = invitations;
   }
-
-  @ApplicationScoped
-  static class Keepers implements PanacheRepositoryBase<KeeperRow, String> {}
-
-  @ApplicationScoped
-  static class Memberships implements PanacheRepositoryBase<MembershipRow, MembershipRow.Key> {}
-
-  @ApplicationScoped
-  static class Households implements PanacheRepositoryBase<HouseholdRow, String> {}
-
-  @ApplicationScoped
-  static class PhoneSessions implements PanacheRepositoryBase<SessionRow, String> {}
-
-  @ApplicationScoped
-  static class Invitations implements PanacheRepositoryBase<InvitationRow, InvitationRow.Key> {}
 
   @Override
   public @Nullable Account account(String name) {
@@ -59,7 +41,7 @@ class SqlPeopleStore implements PeopleStore {
   @Override
   public List<Membership> memberships(String keeperId) {
     List<Membership> found = new ArrayList<>();
-    for (MembershipRow row : memberships.list("key.keeper = ?1 order by key.household", keeperId)) {
+    for (MembershipRow row : memberships.list("key.keeper = ?1 and endedAt is null order by key.household", keeperId)) {
       HouseholdRow household = households.findById(row.key.household());
       found.add(new Membership(row.key.household(), household == null ? "" : household.name, row.role));
     }
@@ -69,7 +51,7 @@ class SqlPeopleStore implements PeopleStore {
   @Override
   public List<Seat> seats(String keeperId) {
     List<Seat> seats = new ArrayList<>();
-    for (MembershipRow member : memberships.list("key.keeper = ?1 order by key.household", keeperId)) {
+    for (MembershipRow member : memberships.list("key.keeper = ?1 and endedAt is null order by key.household", keeperId)) {
       for (TankRow tank : tanks.list("key.household = ?1 and putAwayAt is null order by name", member.key.household())) {
         seats.add(new Seat(tank.key.household(), tank.key.tank(), tank.name, tank.zone, member.role));
       }
@@ -91,7 +73,7 @@ class SqlPeopleStore implements PeopleStore {
   }
 
   @Override
-  public boolean isMember(String household, String keeperId) {
+  public boolean hasBelonged(String household, String keeperId) {
     return memberships.findById(new MembershipRow.Key(household, keeperId)) != null;
   }
 
@@ -123,11 +105,15 @@ class SqlPeopleStore implements PeopleStore {
   @Override
   public void addMember(String household, String keeperId, Role role) {
     MembershipRow.Key key = new MembershipRow.Key(household, keeperId);
-    if (memberships.findById(key) == null) {
+    MembershipRow known = memberships.findById(key);
+    if (known == null) {
       MembershipRow member = new MembershipRow();
       member.key = key;
       member.role = role;
       memberships.persist(member);
+    } else if (known.endedAt != null) {
+      known.endedAt = null;
+      known.role = role;
     }
   }
 
@@ -156,29 +142,5 @@ class SqlPeopleStore implements PeopleStore {
     row.zone = zone;
     row.epoch = UUID.randomUUID().toString();
     tanks.persist(row);
-  }
-
-  @Override
-  public void openSession(String tokenHash, String keeperId, Instant expiresAt) {
-    SessionRow row = new SessionRow();
-    row.tokenHash = tokenHash;
-    row.keeperId = keeperId;
-    row.expiresAt = expiresAt;
-    sessions.persist(row);
-  }
-
-  @Override
-  public @Nullable Keeper sessionKeeper(String tokenHash, Instant now) {
-    SessionRow session = sessions.findById(tokenHash);
-    if (session == null || !session.expiresAt.isAfter(now)) {
-      return null;
-    }
-    KeeperRow row = keepers.findById(session.keeperId);
-    return row == null ? null : new Keeper(row.id, row.name);
-  }
-
-  @Override
-  public void closeSession(String tokenHash) {
-    sessions.deleteById(tokenHash);
   }
 }

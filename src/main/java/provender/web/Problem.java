@@ -13,13 +13,20 @@ final class Problem extends RuntimeException {
   private final String kind;
   private final String title;
   private final List<?> errors;
+  private final long retryAfterSeconds;
 
   private Problem(int status, String kind, String title, List<?> errors) {
+    this(status, kind, title, errors, 0);
+  }
+
+  /** @param retryAfterSeconds nothing where waiting would not help */
+  private Problem(int status, String kind, String title, List<?> errors, long retryAfterSeconds) {
     super(title, null, false, false);
     this.status = status;
     this.kind = kind;
     this.title = title;
     this.errors = errors;
+    this.retryAfterSeconds = retryAfterSeconds;
   }
 
   static Problem badRequest(String title, String field, String takes) {
@@ -52,8 +59,8 @@ final class Problem extends RuntimeException {
     return new Problem(413, "too-large", title, List.of());
   }
 
-  static Problem tooMany(String title) {
-    return new Problem(429, "too-many", title, List.of());
+  static Problem tooMany(String title, long seconds) {
+    return new Problem(429, "too-many", title, List.of(), seconds);
   }
 
   /** The app on the phone is of a version this server no longer understands. */
@@ -81,6 +88,7 @@ final class Problem extends RuntimeException {
   }
 
   Response response() {
-    return Response.status(status).type(MEDIA_TYPE).entity(body()).build();
+    Response.ResponseBuilder response = Response.status(status).type(MEDIA_TYPE).entity(body());
+    return retryAfterSeconds == 0 ? response.build() : response.header("Retry-After", retryAfterSeconds).build();
   }
 }

@@ -1,5 +1,6 @@
 package provender.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.NewCookie;
@@ -8,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import provender.people.Households;
 import provender.people.Keeper;
 import provender.people.PeopleStore;
 import provender.people.Sessions;
@@ -17,18 +19,30 @@ import provender.people.Sessions;
 class SessionCookies {
   private final PeopleStore people;
   private final Sessions sessions;
+  private final Signed signed;
 
-  SessionCookies(PeopleStore people) {
+  SessionCookies(PeopleStore people, Sessions sessions, Signed signed) {
+    this.signed = signed;
     this.people = people;
-    this.sessions = new Sessions(people);
+    this.sessions = sessions;
   }
 
   /** Opens a session for someone who has just shown who they are. */
-  Response signedIn(Keeper keeper, HttpServerRequest request) {
-    return signedIn(keeper, sessions.open(keeper, Instant.now()), request);
+  Response signedIn(Keeper keeper, JsonNode asked, HttpServerRequest request) {
+    return signedIn(keeper, sessions.open(keeper, Asked.device(asked), Instant.now()), request);
+  }
+
+  /** The same for whoever came in as {@code entry} says, or the fields that stood in the way. */
+  Response entered(Households.Entry entry, JsonNode asked, HttpServerRequest request) {
+    Keeper keeper = entry.keeper();
+    if (keeper == null) {
+      throw Problem.badFields(Asked.errors(entry.faults()));
+    }
+    return signedIn(keeper, asked, request);
   }
 
   Response signedIn(Keeper keeper, String token, HttpServerRequest request) {
+    signed.isNow(keeper);
     return Response.ok(whoIs(keeper)).cookie(cookie(token, (int) Sessions.LASTS.toSeconds(), request)).build();
   }
 

@@ -14,7 +14,6 @@ import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import provender.people.PeopleStore;
 import provender.people.Sessions;
 import provender.people.Sessions.SignIn;
 
@@ -27,8 +26,8 @@ class SessionResource {
   private final Signed signed;
   private final SessionCookies cookies;
 
-  SessionResource(PeopleStore people, Signed signed, SessionCookies cookies) {
-    this.sessions = new Sessions(people);
+  SessionResource(Sessions sessions, Signed signed, SessionCookies cookies) {
+    this.sessions = sessions;
     this.signed = signed;
     this.cookies = cookies;
   }
@@ -39,12 +38,14 @@ class SessionResource {
   public Response signIn(String body, HttpServerRequest request) {
     JsonNode asked = Json.object(body);
     String address = request.remoteAddress() == null ? "" : request.remoteAddress().hostAddress();
-    SignIn outcome = sessions.signIn(text(asked, "name"), text(asked, "password"), address, Instant.now());
+    SignIn outcome =
+        sessions.signIn(Asked.text(asked, "name"), Asked.text(asked, "password"), address, Asked.device(asked), Instant.now());
     if (outcome instanceof SignIn.SignedIn in) {
       return cookies.signedIn(in.keeper(), in.token(), request);
     }
     if (outcome instanceof SignIn.TooMany many) {
-      throw Problem.tooMany("too many wrong passwords; try again in " + (many.delay().toSeconds() + 1) + " seconds");
+      long seconds = many.delay().toSeconds() + 1;
+      throw Problem.tooMany("too many wrong passwords; try again in " + seconds + " seconds", seconds);
     }
     throw Problem.badRequest("name and password do not belong together", "password", "the password of this name");
   }
@@ -59,17 +60,9 @@ class SessionResource {
   @Operation(summary = "Sign out; the session is gone at once")
   public Response signOut(HttpServerRequest request) {
     String token = signed.token();
-    if (token != null) {
+    if (token != null && signed.known() != null) {
       sessions.signOut(token);
     }
     return cookies.signedOut(request);
-  }
-
-  private static String text(JsonNode asked, String field) {
-    JsonNode value = asked.path(field);
-    if (!value.isTextual() || value.asText().isEmpty() || value.asText().length() > 200) {
-      throw Problem.badRequest("a field is missing", field, "a text of 1 to 200 characters");
-    }
-    return value.asText();
   }
 }

@@ -1,5 +1,6 @@
 package provender.web;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.HttpHeaders;
@@ -19,11 +20,16 @@ class Signed {
   private final Sessions sessions;
   private final PeopleStore people;
   private final HttpHeaders headers;
+  private final RoutingContext request;
+  private final Rates rates;
+  private @Nullable Keeper keeper;
 
-  Signed(PeopleStore people, HttpHeaders headers) {
-    this.sessions = new Sessions(people);
+  Signed(PeopleStore people, Sessions sessions, HttpHeaders headers, RoutingContext request, Rates rates) {
+    this.sessions = sessions;
     this.people = people;
     this.headers = headers;
+    this.request = request;
+    this.rates = rates;
   }
 
   @Nullable String token() {
@@ -31,36 +37,60 @@ class Signed {
     return cookie == null ? null : cookie.getValue();
   }
 
-  Keeper keeper() {
+  /** Who is asking, or null for someone who is not signed in. */
+  @Nullable Keeper known() {
     String token = token();
-    Keeper keeper = token == null ? null : sessions.keeper(token, Instant.now());
-    if (keeper == null) {
-      throw Problem.signInNeeded();
+    if (keeper == null && token != null) {
+      keeper = sessions.keeper(token, Instant.now());
+      if (keeper != null) {
+        isNow(keeper);
+        rates.person(keeper.id());
+      }
     }
     return keeper;
+  }
+
+  Keeper keeper() {
+    Keeper known = known();
+    if (known == null) {
+      throw Problem.signInNeeded();
+    }
+    return known;
+  }
+
+  /** Lets the audit log say whose request this turned out to be. */
+  void isNow(Keeper whose) {
+    request.put(AuditLog.KEEPER, whose.id());
   }
 
   /** The keeper's seat at a tank; a tank of strangers is as unknown as one that does not exist. */
   Seat seat(String tank) {
     for (Seat seat : people.seats(keeper().id())) {
       if (seat.tank().equals(tank)) {
+        rates.household(seat.household());
         return seat;
       }
     }
     throw Problem.notFound();
   }
 
-  /** Refuses everyone but a steward; a household of strangers is as unknown as one that does not exist. */
-  void stewardOf(String household) {
+  /** Refuses everyone who does not belong; a household of strangers is as unknown as one that does not exist. */
+  PeopleStore.Membership memberOf(String household) {
     for (PeopleStore.Membership membership : people.memberships(keeper().id())) {
       if (membership.household().equals(household)) {
-        if (membership.role() != Role.STEWARD) {
-          throw Problem.notAllowed("steward-only", "only a steward of the household may do this");
-        }
-        return;
+        rates.household(household);
+        return membership;
       }
     }
     throw Problem.notFound();
+  }
+
+  /** Refuses everyone but a steward. */
+  Keeper stewardOf(String household) {
+    if (memberOf(household).role() != Role.STEWARD) {
+      throw Problem.notAllowed("steward-only", "only a steward of the household may do this");
+    }
+    return keeper();
   }
 
   Seat seatToRecord(String tank) {

@@ -97,7 +97,7 @@ class TankResource {
     entries.forEach(list::add);
     Push.Result result =
         new Push(journals)
-            .take(key(seat), list, keeper -> people.isMember(seat.household(), keeper), Instant.now());
+            .take(key(seat), list, keeper -> people.hasBelonged(seat.household(), keeper), Instant.now());
     hints.committed(key(seat), result.position().head());
     ObjectNode answer = JSON.createObjectNode();
     ArrayNode answers = answer.putArray("answers");

@@ -26,29 +26,32 @@ class FirstStartTest {
   }
 
   @Inject PeopleStore people;
+  @Inject MemberStore members;
+  @Inject SessionStore phones;
 
   @Test
   void the_code_on_the_console_makes_the_first_steward_once() {
-    FirstStart start = new FirstStart(people);
+    Instant now = Instant.now();
+    FirstStart start = new FirstStart(people, new Households(people, members));
     assertThat(start.isOpen()).isTrue();
-    assertThat(start.found("guessed", "Home", "Ada", PASSWORD).keeper()).isNull();
-    assertThat(start.found(start.code(), "Home", "Ada", "short").faults()).extracting(Households.Fault::field).containsExactly("password");
-    assertThat(start.found(start.code(), " ", "", "short").faults()).extracting(Households.Fault::field)
+    assertThat(start.found("guessed", "Home", "Ada", PASSWORD, now).keeper()).isNull();
+    assertThat(start.found(start.code(), "Home", "Ada", "short", now).faults()).extracting(Households.Fault::field).containsExactly("password");
+    assertThat(start.found(start.code(), " ", "", "short", now).faults()).extracting(Households.Fault::field)
         .containsExactlyInAnyOrder("household", "name", "password");
 
-    Keeper steward = Objects.requireNonNull(start.found(start.code(), "Home", "Ada", PASSWORD).keeper());
+    Keeper steward = Objects.requireNonNull(start.found(start.code(), "Home", "Ada", PASSWORD, now).keeper());
     assertThat(people.memberships(steward.id())).singleElement().satisfies(one -> {
       assertThat(one.name()).isEqualTo("Home");
       assertThat(one.role()).isEqualTo(Role.STEWARD);
     });
-    assertThat(new Sessions(people).signIn("Ada", PASSWORD, "here", Instant.now())).isInstanceOf(Sessions.SignIn.SignedIn.class);
+    assertThat(new Sessions(people, phones, members).signIn("Ada", PASSWORD, "here", "a phone", now)).isInstanceOf(Sessions.SignIn.SignedIn.class);
 
     assertThat(start.isOpen()).isFalse();
-    assertThat(start.found(start.code(), "Second home", "Eve", PASSWORD).faults()).extracting(Households.Fault::field).containsExactly("code");
+    assertThat(start.found(start.code(), "Second home", "Eve", PASSWORD, now).faults()).extracting(Households.Fault::field).containsExactly("code");
 
-    Households households = new Households(people);
+    Households households = new Households(people, members);
     String household = people.memberships(steward.id()).get(0).household();
-    String late = households.invite(household, Role.KEEPER, Instant.now().minus(Households.INVITATION_LASTS).minusSeconds(1));
+    String late = households.invite(household, steward, Role.KEEPER, Instant.now().minus(Households.INVITATION_LASTS).minusSeconds(1));
     assertThat(households.join(late, "Too late", PASSWORD, Instant.now()).keeper()).isNull();
   }
 }

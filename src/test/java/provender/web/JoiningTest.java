@@ -38,7 +38,7 @@ class JoiningTest {
     String code = invitation("keeper");
     String name = newName();
     join(code, name, "short").then().statusCode(400).body("errors.field", hasItem("password"))
-        .body("errors[0].takes", containsString("12 characters"));
+        .body("errors[0].takes", containsString("12 to 128 characters"));
     join(code, name, PASSWORD).then().statusCode(200);
   }
 

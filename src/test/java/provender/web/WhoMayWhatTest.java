@@ -25,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import provender.photo.Snapshot;
 
@@ -41,7 +42,9 @@ class WhoMayWhatTest {
           entry("weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}"),
           entry("lines", "\n"),
           entry("jpeg", ""),
-          entry("away", ""),
+          entry("person", "{\"person\":\"{person}\"}"),
+          entry("reset", "{\"code\":\"guessed\",\"password\":\"long enough to pass\"}"),
+          entry("password", "{\"old\":\"not the old one\",\"password\":\"long enough to pass\"}"),
           entry("", ""));
 
   @Test
@@ -75,12 +78,15 @@ class WhoMayWhatTest {
   }
 
   private static int ask(People who, Map<String, String> row) {
-    String tank = row.get("body").equals("away") ? newTank() : People.TANK;
-    String path = Objects.requireNonNull(row.get("path")).replace("{tank}", tank).replace("{name}", "weight")
-        .replace("{household}", "quernhaven").replace("{photo}", "0190a5b4-0000-7000-8000-000000000000");
-    String body = Objects.requireNonNull(BODIES.get(Objects.requireNonNull(row.get("body"))));
     String method = Objects.requireNonNull(row.get("method"));
-    var asked = method.equals("DELETE") ? who.asksInANewSession() : who.asks();
+    String pattern = Objects.requireNonNull(row.get("path"));
+    String path = filledIn(pattern);
+    String body = Objects.requireNonNull(BODIES.get(Objects.requireNonNull(row.get("body"))));
+    if (body.contains("{person}")) {
+      body = body.replace("{person}", People.KEEPER.someoneNew().id());
+    }
+    boolean mayEndSomething = method.equals("DELETE") || pattern.endsWith("hand-over");
+    var asked = mayEndSomething ? who.asksAsSomeoneNew() : who.asks();
     if (row.get("body").equals("jpeg")) {
       asked = asked.contentType("image/jpeg").body(Snapshot.jpeg(8, 8));
     } else if (!body.isEmpty()) {
@@ -92,10 +98,28 @@ class WhoMayWhatTest {
     return asked.request(method, path).statusCode();
   }
 
-  /** Whatever may be put away is made for this one question. */
+  /** Whoever and whatever may be ended is made for this one question. */
+  private static String filledIn(String pattern) {
+    String tank = pattern.contains("tanks-away") ? newTank() : People.TANK;
+    String path = pattern.replace("{tank}", tank).replace("{photo}", UUID.randomUUID().toString()).replace("{name}", "weight").replace("{household}", People.HOUSEHOLD);
+    if (path.contains("{person}")) {
+      path = path.replace("{person}", People.KEEPER.someoneNew().id());
+    }
+    if (path.contains("{device}")) {
+      String ofSomeoneElse = People.KEEPER.someoneNew().asks().get("/api/v1/session/devices").path("devices[0].id");
+      path = path.replace("{device}", ofSomeoneElse);
+    }
+    if (path.contains("{invitation}")) {
+      People.invitation(People.STEWARD, People.HOUSEHOLD, "guest");
+      String open = People.STEWARD.asks().get("/api/v1/households/" + People.HOUSEHOLD + "/people").path("invitations[0].id");
+      path = path.replace("{invitation}", open);
+    }
+    return path;
+  }
+
   private static String newTank() {
     return People.STEWARD.asks().contentType(ContentType.JSON).body("{\"name\":\"Spare tank\",\"zone\":\"Europe/Berlin\"}")
-        .post("/api/v1/households/quernhaven/tanks").path("id");
+        .post("/api/v1/households/" + People.HOUSEHOLD + "/tanks").path("id");
   }
 
   /** The answer to this one never ends: only its beginning is read. */

@@ -1,0 +1,115 @@
+package provender.web;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What the log for whoever runs the server says, and what it never does. */
+@QuarkusTest
+class AuditLogTest {
+  private static final Logger AUDIT = Logger.getLogger("provender.audit");
+
+  private final List<String> lines = new CopyOnWriteArrayList<>();
+  private final Handler listening = new Handler() {
+    @Override
+    public void publish(LogRecord line) {
+      lines.add(line.getMessage());
+    }
+
+    @Override
+    public void flush() {}
+
+    @Override
+    public void close() {}
+  };
+
+  @BeforeEach
+  void listen() {
+    AUDIT.addHandler(listening);
+  }
+
+  @AfterEach
+  void stopListening() {
+    AUDIT.removeHandler(listening);
+  }
+
+  @Test
+  void coming_in_being_refused_and_going_are_logged_with_when_who_from_where_and_how_it_ended() throws Exception {
+    String session = People.KEEPER.newSession();
+    signIn("Teo", "a wrong password that nobody has");
+    given().cookie(Signed.COOKIE, session).delete("/api/v1/session").then().statusCode(204);
+    assertThat(events()).extracting(event -> event.get("method").asText() + " " + event.get("status").asInt() + " " + event.get("outcome").asText())
+        .containsSubsequence("POST 200 done", "POST 400 refused", "DELETE 204 done");
+    String id = People.KEEPER.asks().get("/api/v1/session").path("keeper.id");
+    assertThat(events()).filteredOn(event -> event.get("outcome").asText().equals("done"))
+        .allSatisfy(event -> assertThat(event.get("keeper").asText()).isEqualTo(id));
+    assertThat(events()).allSatisfy(event -> {
+      assertThat(event.get("at").asText()).endsWith("Z");
+      assertThat(event.get("address").asText()).isNotEmpty();
+      assertThat(event.get("path").asText()).startsWith("/api/v1/");
+    });
+  }
+
+  @Test
+  void whoever_reaches_for_what_is_not_theirs_is_named_by_their_id() throws Exception {
+    String id = People.OTHER_KEEPER.asks().get("/api/v1/session").path("keeper.id");
+    People.OTHER_KEEPER.asks().get("/api/v1/tanks/" + People.TANK + "/entries").then().statusCode(404);
+    assertThat(events()).anySatisfy(event -> {
+      assertThat(event.get("keeper").asText()).isEqualTo(id);
+      assertThat(event.get("status").asInt()).isEqualTo(404);
+      assertThat(event.get("path").asText()).isEqualTo("/api/v1/tanks/" + People.TANK + "/entries");
+    });
+  }
+
+  @Test
+  void a_journal_carried_away_is_logged_and_what_is_recorded_at_the_tank_is_not() throws Exception {
+    People.KEEPER.asks().contentType(ContentType.JSON).body(Map.of("entries", List.of()))
+        .post("/api/v1/tanks/" + People.TANK + "/entries").then().statusCode(200);
+    People.KEEPER.asks().get("/api/v1/tanks/" + People.TANK + "/export.jsonl").then().statusCode(200);
+    assertThat(events()).extracting(event -> event.get("path").asText())
+        .contains("/api/v1/tanks/" + People.TANK + "/export.jsonl").doesNotContain("/api/v1/tanks/" + People.TANK + "/entries");
+  }
+
+  @Test
+  void no_password_token_or_code_is_ever_logged() {
+    String session = People.STEWARD.newSession();
+    String code = People.invitation(People.STEWARD, People.HOUSEHOLD, "guest");
+    signIn("Teo", "a wrong password that nobody has");
+    People.join(code, "Logged visitor");
+    assertThat(lines).hasSizeGreaterThanOrEqualTo(4).noneMatch(line -> line.contains(session) || line.contains(code)
+        || line.contains("a wrong password") || line.contains("demo-lantern") || line.contains(People.A_PASSWORD));
+  }
+
+  @Test
+  void a_line_cannot_be_forged_through_a_path() throws Exception {
+    given().urlEncodingEnabled(false).get("/api/v1/tanks/x%0d%0a%7b%22outcome%22:%22done%22%7d\"/entries".replace("\"", "%22")).then().statusCode(401);
+    assertThat(lines).isNotEmpty().allMatch(line -> line.lines().count() == 1);
+    assertThat(events()).noneMatch(event -> event.get("outcome").asText().equals("done"));
+  }
+
+  private List<JsonNode> events() throws Exception {
+    ObjectMapper json = new ObjectMapper();
+    List<JsonNode> events = new CopyOnWriteArrayList<>();
+    for (String line : lines) {
+      events.add(json.readTree(line));
+    }
+    return events;
+  }
+
+  private static void signIn(String name, String password) {
+    given().contentType(ContentType.JSON).body(Map.of("name", name, "password", password)).post("/api/v1/session").then().statusCode(400);
+  }
+}
