@@ -251,11 +251,6 @@ export class Desk extends EventTarget {
     this.#sync.nudge();
   }
 
-  /** An entry of the open tank and everything done to it, in the order in which it counts. @param {string} id */
-  history(id) {
-    return this.#opened().history(id);
-  }
-
   /** Photos, and what was noted of a fish: fetched when first asked for. */
   async album() {
     const { Album } = await import("./photo/album.js");

@@ -77,11 +77,6 @@ export class OpenTank {
     return this.#book?.shares(this.nowIso(), feeding) ?? [];
   }
 
-  /** @param {string} entry */
-  history(entry) {
-    return this.#book?.history(entry) ?? [];
-  }
-
   /** The present moment where the tank stands, such as 2026-11-25T08:10:00+01:00. */
   nowIso() {
     return isoOf(Date.now(), this.zone);

@@ -36,24 +36,25 @@ export function relationOf(desk, fish, entries) {
   return row ? { a: row.lwr_a, b: row.lwr_b } : null;
 }
 
-/** What sizes amount to in grams; a length through its relation, with the error it was read with, unless it was weighed on that day. @param {Desk} desk @param {Size[]} all @param {Record<string, unknown> | null} relation @returns {Mass[]} */
-export function masses(desk, all, relation) {
+/** What sizes amount to in grams; a length through its relation, with the error it was read with, unless it was weighed on that day. @param {Desk} desk @param {Size[]} all @param {Record<string, unknown> | null} relation @returns {Promise<Mass[]>} */
+export async function masses(desk, all, relation) {
   const byEye = Number(desk.reference.constants.get("glass_length_error_cm")?.value);
   const weighed = new Set(all.flatMap(({ day, grams }) => (grams === undefined ? [] : [day])));
-  return all.flatMap(({ day, cm, errorCm = byEye, grams }) => {
+  const found = await Promise.all(all.map(async ({ day, cm, errorCm = byEye, grams }) => {
     if (grams !== undefined) return [{ day, value: grams, low: grams, high: grams, weighed: true }];
     if (cm === undefined || weighed.has(day) || !relation) return [];
-    const { weightGrams } = desk.calc("weight", { ...relation, lengthCm: cm, lengthErrorCm: Math.min(errorCm, cm) });
+    const { weightGrams } = await desk.calc("weight", { ...relation, lengthCm: cm, lengthErrorCm: Math.min(errorCm, cm) });
     return weightGrams ? [{ day, ...weightGrams, weighed: false }] : [];
-  });
+  }));
+  return found.flat();
 }
 
 /**
  * How much longer a fish has become, and whether measuring could show it at all.
  * @param {Desk} desk @param {Size[]} all @param {Row | undefined} species
- * @returns {Grown | null} null without two lengths far enough apart
+ * @returns {Promise<Grown | null>} null without two lengths far enough apart
  */
-export function grown(desk, all, species) {
+export async function grown(desk, all, species) {
   const byEye = Number(desk.reference.constants.get("glass_length_error_cm")?.value);
   const lengths = all.filter(({ cm }) => cm !== undefined);
   const [first, last] = [lengths[0], lengths.at(-1)];
@@ -61,19 +62,19 @@ export function grown(desk, all, species) {
   const days = last.day - first.day;
   const gainCm = last.cm - first.cm;
   const errorCm = Math.hypot(first.errorCm ?? byEye, last.errorCm ?? byEye);
-  const expected = species?.growth_k_per_year && first.cm < species.growth_linf_cm ? desk.calc("growth", {
+  const expected = species?.growth_k_per_year && first.cm < species.growth_linf_cm ? await desk.calc("growth", {
     lInfCm: species.growth_linf_cm, kPerYear: species.growth_k_per_year, a: species.lwr_a, b: species.lwr_b, lengthCm: first.cm, days }) : null;
   return { days, gainCm, errorCm, shows: Math.abs(gainCm) > errorCm,
     ...(expected?.lengthCm ? { expectedCm: expected.lengthCm - first.cm } : {}) };
 }
 
 /** The last weighing held against a length of about the same time. @param {Desk} desk @param {Size[]} all @param {Record<string, unknown> | null} relation */
-export function condition(desk, all, relation) {
+export async function condition(desk, all, relation) {
   const weighed = all.findLast(({ grams }) => grams !== undefined);
   const length = weighed && all.filter(({ cm, day }) => cm !== undefined && Math.abs(day - weighed.day) <= nearestDays)
     .sort((a, b) => Math.abs(a.day - weighed.day) - Math.abs(b.day - weighed.day))[0];
   if (!weighed?.grams || !length?.cm || !relation) return null;
-  const { relativeCondition, why } = desk.calc("weight", { ...relation, lengthCm: length.cm, weighedGrams: weighed.grams });
+  const { relativeCondition, why } = await desk.calc("weight", { ...relation, lengthCm: length.cm, weighedGrams: weighed.grams });
   return relativeCondition ? { day: weighed.day, part: relativeCondition, why } : null;
 }
 

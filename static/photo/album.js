@@ -25,7 +25,7 @@ export class Album {
     /** @type {Map<string, Shot[]>} */
     const found = new Map();
     if (!tank || !ids.length) return found;
-    for (const entry of this.standing(await this.#shelf.ofFeedings(tank.id, ids[0]))) {
+    for (const entry of await this.#standing(tank.id, await this.#shelf.ofFeedings(tank.id, ids[0]))) {
       const shots = found.get(entry.body.feeding) ?? [];
       found.set(entry.body.feeding, [...shots, await this.#shot(entry)]);
     }
@@ -36,7 +36,7 @@ export class Album {
   async ofFish(fish) {
     const tank = this.#desk.tank?.id ?? "";
     const [notes, changes] = await Promise.all([this.#shelf.ofFish(tank, fish), this.#shelf.changesOf(tank, fish)]);
-    const entries = this.standing([...notes, ...changes]).sort((a, b) => Date.parse(a.happenedAt) - Date.parse(b.happenedAt));
+    const entries = (await this.#standing(tank, [...notes, ...changes])).sort((a, b) => Date.parse(a.happenedAt) - Date.parse(b.happenedAt));
     const shots = await Promise.all(entries.filter(({ kind }) => kind === "photo").map((entry) => this.#shot(entry)));
     return { entries: entries.filter(({ kind }) => kind !== "photo"), shots: shots.reverse() };
   }
@@ -53,10 +53,11 @@ export class Album {
     return bytes ? new Blob([bytes], { type: "image/jpeg" }) : null;
   }
 
-  /** Entries as corrected, without those that were taken back. @param {Entry[]} entries @returns {Entry[]} */
-  standing(entries) {
-    return entries.flatMap((entry) => {
-      const after = this.#desk.history(entry.id);
+  /** Entries as corrected, without those that were taken back. @param {string} tank @param {Entry[]} entries @returns {Promise<Entry[]>} */
+  async #standing(tank, entries) {
+    const changes = await this.#shelf.after(tank, entries.map(({ id }) => id));
+    return entries.flatMap((entry, place) => {
+      const after = changes[place];
       const last = after.findLast(({ kind }) => kind === "withdrawal");
       if (last?.body.withdrawn) return [];
       return [after.filter(({ kind }) => kind === "amendment").reduce(corrected, entry)];

@@ -65,7 +65,7 @@ export class SetupPage extends FormPage {
 
   /** @param {Desk} desk @param {Today} today @param {string} key of a fish */
   #measuring(desk, today, key) {
-    summon("glass-ruler", async () => (await import("../fish/glass-ruler.js")).GlassRuler, "/css/story.css");
+    summon("glass-ruler", async () => (await import("../fish/glass-ruler.js")).GlassRuler);
     return html`<div class="columns"><div>${this.form(desk, sizeForm(desk, today, key), `size/${key}`)}</div>
       <section><glass-ruler .constants=${desk.reference.constants} .key=${key}
         @glass-ruler-measured=${(/** @type {CustomEvent} */ { detail }) => this.#measured(desk, key, detail)}></glass-ruler></section></div>`;

@@ -110,6 +110,7 @@ function upgrade(database, oldVersion, newVersion, transaction) {
     entries.createIndex("byFish", ["tank", "body.fish"]);
     entries.createIndex("byRecord", ["tank", "body.record", "body.key"]);
     entries.createIndex("byFeeding", ["tank", "body.feeding"]);
+    entries.createIndex("byEntry", ["tank", "body.entry"]);
     const photos = database.createObjectStore("photos", { keyPath: "id" });
     photos.createIndex("waiting", "waits");
     photos.createIndex("seen", "seenAt");

@@ -75,6 +75,18 @@ export class PhotoShelf {
     return this.#phone.with((database) => database.getAllFromIndex("entries", "byRecord", [tank, "fish", fish]));
   }
 
+  /**
+   * What was done to some entries: corrected, taken back, brought back; in the order in which it counts, what has no place last.
+   * @param {string} tank @param {string[]} ids
+   * @returns {Promise<Entry[][]>}
+   */
+  async after(tank, ids) {
+    const found = await this.#phone.with((database) =>
+      Promise.all(ids.map((id) => database.getAllFromIndex("entries", "byEntry", [tank, id]))));
+    const place = (/** @type {Entry} */ { seq }) => seq ?? Infinity;
+    return found.map((entries) => entries.sort((a, b) => (place(a) === place(b) ? a.deviceSeq - b.deviceSeq : place(a) - place(b))));
+  }
+
   /** @param {string} id @param {(photo: KeptPhoto) => KeptPhoto} change */
   #change(id, change) {
     return this.#phone.write(["photos"], async (reach) => {

@@ -6,15 +6,11 @@ const asked = new Map();
  * when it is here. Without a network and without a kept copy it stays away, and is asked for again the next time.
  * @param {string} tag
  * @param {() => Promise<CustomElementConstructor>} load
- * @param {string} [dress] its own style sheet
  * @returns {Promise<void>} when it is here
  */
-export function summon(tag, load, dress) {
+export function summon(tag, load) {
   if (customElements.get(tag)) return Promise.resolve();
   const coming = asked.get(tag) ?? load().then((element) => {
-    if (dress && !document.querySelector(`link[href="${dress}"]`)) {
-      document.head.append(Object.assign(document.createElement("link"), { rel: "stylesheet", href: dress }));
-    }
     if (!customElements.get(tag)) customElements.define(tag, element);
   });
   asked.set(tag, coming);

@@ -20,24 +20,24 @@ test("sizes come from the roster and from what was seen, on the day where the ta
   assert.deepEqual(sizes(entries).map(({ day, cm, grams }) => [day, cm, grams]), [[20513, 9, undefined], [20574, 10, undefined], [20583, undefined, 900]]);
 });
 
-test("a day that was weighed needs no length", () => {
-  const found = masses(desk, [{ day: 1, cm: 10, by: "" }, { day: 1, grams: 900, by: "" }, { day: 9, cm: 10, errorCm: 1, by: "" }], { species: "any" });
+test("a day that was weighed needs no length", async () => {
+  const found = await masses(desk, [{ day: 1, cm: 10, by: "" }, { day: 1, grams: 900, by: "" }, { day: 9, cm: 10, errorCm: 1, by: "" }], { species: "any" });
   assert.deepEqual(found, [{ day: 1, value: 900, low: 900, high: 900, weighed: true }, { day: 9, value: 1000, low: 729, high: 1331, weighed: false }]);
 });
 
-test("growth within the error of both readings is not called growth", () => {
-  const byEye = grown(desk, [{ day: 0, cm: 20, by: "" }, { day: 100, cm: 22, by: "" }], { growth_k_per_year: 0.3, growth_linf_cm: 40 });
+test("growth within the error of both readings is not called growth", async () => {
+  const byEye = await grown(desk, [{ day: 0, cm: 20, by: "" }, { day: 100, cm: 22, by: "" }], { growth_k_per_year: 0.3, growth_linf_cm: 40 });
   assert.equal(byEye.shows, false);
   assert.ok(Math.abs(byEye.errorCm - Math.hypot(2.1, 2.1)) < 1e-12);
   assert.ok(Math.abs(byEye.expectedCm - 1) < 1e-12);
-  assert.equal(grown(desk, [{ day: 0, cm: 20, errorCm: 0.3, by: "" }, { day: 100, cm: 22, errorCm: 0.3, by: "" }]).shows, true);
-  assert.equal(grown(desk, [{ day: 0, cm: 20, by: "" }, { day: 3, cm: 22, by: "" }]), null);
+  assert.equal((await grown(desk, [{ day: 0, cm: 20, errorCm: 0.3, by: "" }, { day: 100, cm: 22, errorCm: 0.3, by: "" }])).shows, true);
+  assert.equal((await grown(desk, [{ day: 0, cm: 20, by: "" }, { day: 3, cm: 22, by: "" }])), null);
 });
 
-test("condition holds a weighing against a length of about the same time, and against no other", () => {
+test("condition holds a weighing against a length of about the same time, and against no other", async () => {
   const sizesOf = (day) => [{ day: 0, cm: 10, by: "" }, { day, grams: 950, by: "" }];
-  assert.equal(condition(desk, sizesOf(20), { species: "any" })?.part, 0.95);
-  assert.equal(condition(desk, sizesOf(200), { species: "any" }), null);
+  assert.equal((await condition(desk, sizesOf(20), { species: "any" }))?.part, 0.95);
+  assert.equal(await condition(desk, sizesOf(200), { species: "any" }), null);
 });
 
 test("what a fish took and refused is counted by food, refusals at feedings too", () => {
