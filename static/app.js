@@ -128,6 +128,7 @@ async function start() {
   show(desk);
   await sync.start();
   navigator.storage?.persist?.();
+  if (localStorage.getItem("provender.awake") === "on") import("./ui/awake.js").then(({ keepAwake }) => keepAwake());
   // Without a service worker only opening with no network is missing.
   watchForUpdates((takeOver) => desk.updateWaits(takeOver)).catch((fault) => console.warn("provender: not kept for offline:", fault));
 }

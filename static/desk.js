@@ -4,7 +4,7 @@
 /** @import { Engine } from "./engine/index.js" */
 import { OpenTank } from "./open-tank.js";
 import { newId } from "./store/ids.js";
-import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, SignInNeeded } from "./sync/http.js";
+import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, putJson, SignInNeeded } from "./sync/http.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 const A_PAGE = 500;
@@ -33,6 +33,8 @@ export class Desk extends EventTarget {
   /** @type {OpenTank | null} */
   #open = null;
   #device = "";
+  /** @type {import("./photo/album.js").Album | undefined} */
+  #album;
   #refoldWanted = false;
   /** The last place in the open tank's journal that this phone holds. */
   #seen = 0;
@@ -153,6 +155,26 @@ export class Desk extends EventTarget {
     await this.record("record", { record: "tank", key: id, set: { name: asked.name, usualFoods: foodsToBeginWith } });
   }
 
+  /** Puts a tank away with all its journal, or brings it back. @param {string} id @param {boolean} away */
+  async putAway(id, away) {
+    const path = `/api/v1/tanks-away/${encodeURIComponent(id)}`;
+    await (away ? putJson(path, {}) : deleteAt(path));
+    const { tanks } = await getJson("/api/v1/tanks");
+    await this.#store.keep("tanks", tanks);
+    this.tanks = tanks;
+    if (away && this.tank?.id === id) {
+      this.#open = null;
+      this.#sync.watch(null);
+      await this.#store.keep("openTank", undefined);
+    }
+    this.#changed();
+  }
+
+  /** The tanks that were put away. @returns {Promise<TankRow[]>} */
+  async tanksAway() {
+    return (await getJson("/api/v1/tanks-away")).tanks;
+  }
+
   /** A code that lets one person in. @param {string} household @param {string} role @returns {Promise<{ code: string }>} */
   invite(household, role) {
     return postJson(`/api/v1/households/${encodeURIComponent(household)}/invitations`, { role });
@@ -189,10 +211,10 @@ export class Desk extends EventTarget {
    * Writes an entry on this phone. Resolves when it is safely saved; the figures follow, and sending comes after.
    * @param {string} kind
    * @param {Record<string, unknown>} body
-   * @param {{ happenedAt?: string }} [when] local time with offset; now when not given
+   * @param {{ happenedAt?: string, picture?: ArrayBuffer }} [more] happenedAt: local time with offset; now when not given
    * @returns {Promise<Entry>}
    */
-  async record(kind, body, { happenedAt } = {}) {
+  async record(kind, body, { happenedAt, picture } = {}) {
     const { keeper } = this;
     const opened = this.#opened();
     if (!keeper) throw new Error("nobody has signed in on this phone");
@@ -200,7 +222,7 @@ export class Desk extends EventTarget {
       id: newId(), tank: opened.tank.id, device: this.#device, kind, v: 1, happenedAt: happenedAt ?? opened.nowIso(),
       zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id,
       body: kind === "record" ? withSeen(body, this.today?.guarded ?? []) : structuredClone(body),
-    });
+    }, picture);
     opened.take([entry]);
     // The tap is answered first, the day is reckoned right after.
     this.#refoldAfterPaint();
@@ -246,6 +268,13 @@ export class Desk extends EventTarget {
   async checkCopy() {
     await this.#store.checked(this.#opened().tank.id, undefined);
     this.#sync.nudge();
+  }
+
+  /** Photos, and what was noted of a fish: fetched when first asked for. */
+  async album() {
+    const { Album } = await import("./photo/album.js");
+    this.#album ??= new Album(this, this.#store.photos);
+    return this.#album;
   }
 
   /** One calculation of the engine's contract. @param {string} name @param {object} input @returns {Promise<any>} */

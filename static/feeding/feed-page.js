@@ -2,14 +2,13 @@ import { html } from "lit";
 import { ToldPage } from "../ui/told-page.js";
 import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementName } from "../ui/names.js";
 import { clock, grams, kj, range, t } from "../text/index.js";
-import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
+import { countOf, foodsForNow, measuresOf, nothingMore, usualItem } from "./measures.js";
 import { nearBy, remember, unansweredPair } from "./same-feeding.js";
-/** @import { Desk, Feeding, Food, Glance, Recipe, Row, Today } from "../types.js" */
+/** @import { Desk, Feeding, Food, Glance, Recipe, Row, Shot, Today } from "../types.js" */
 /** @import { TrayExtras, TrayItem } from "./measures.js" */
 
 const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
 const justFedMinutes = 30;
-const nothingMore = () => ({ leftoverGrams: null, refusedBy: [] });
 
 /** The page at the tank: tap what goes in, record it, see the ration move. */
 export class FeedPage extends ToldPage {
@@ -19,6 +18,10 @@ export class FeedPage extends ToldPage {
   /** @type {TrayExtras} */
   #extras = nothingMore();
   #busy = false;
+  /** @type {Map<string, Shot[]>} photos by feeding */
+  #shots = new Map();
+  /** The day whose photos are shown, and how many waited then. @type {{ today: Today | null, photos: number }} */
+  #shotsOf = { today: null, photos: 0 };
   /** The answer is awaited whether what is about to be recorded is what another already did. */
   #asking = false;
 
@@ -47,7 +50,8 @@ export class FeedPage extends ToldPage {
           .mayChange=${desk.mayRecord} .names=${namesFrom(desk)}
           @feeding-row-again=${(/** @type {CustomEvent<Feeding>} */ { detail }) => this.#again(desk, detail)}
           @feeding-row-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}
-          @feeding-row-retime=${this.#retime} @feeding-list-restore=${this.#restore}></feeding-list>`;
+          .shots=${this.#shots} @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(detail)}
+          @feeding-row-correct=${this.#correct} @feeding-list-restore=${this.#restore}></feeding-list>`;
   }
 
   /** @param {Today} today */
@@ -203,13 +207,35 @@ export class FeedPage extends ToldPage {
     this.#busy = true;
     this.requestUpdate();
     await this.tried(async () => {
-      written = await desk.record("feeding", bodyOf(this.#items, this.#extras));
+      const { minutesAgo, picture } = this.#extras;
+      const { day = 0, minute = 0 } = desk.glance ?? {};
+      written = await desk.record("feeding", bodyOf(this.#items, this.#extras),
+        minutesAgo ? { happenedAt: desk.isoAt(day, minute - minutesAgo) } : {});
       this.#clear();
       this.tell(t("toast.saved"), written.id);
+      if (picture) await this.#photograph(desk, written.id, picture);
     });
     this.#busy = false;
     this.requestUpdate();
     return written;
+  }
+
+  /** The feeding is saved whatever becomes of its picture. @param {Desk} desk @param {string} feeding @param {Blob} picture */
+  async #photograph(desk, feeding, picture) {
+    try {
+      await (await desk.album()).add({ feeding }, picture);
+    } catch {
+      this.tell(t("photo.notKept"));
+    }
+  }
+
+  /** Photos come when the page stands: nothing waits for them. */
+  async updated() {
+    const { desk } = this;
+    if (!desk?.today || (desk.today === this.#shotsOf.today && desk.status.photos === this.#shotsOf.photos)) return;
+    this.#shotsOf = { today: desk.today, photos: desk.status.photos };
+    this.#shots = await (await desk.album()).ofFeedings(desk.today.feedings);
+    this.requestUpdate();
   }
 
   #clear() {
@@ -243,11 +269,17 @@ export class FeedPage extends ToldPage {
     });
   }
 
-  /** @param {CustomEvent<{ id: string, day: number, minute: number }>} event */
-  #retime({ detail: { id, day, minute } }) {
+  /** @param {CustomEvent<{ feeding: Feeding, minute?: number, note?: string, picture?: Blob }>} event */
+  #correct({ detail: { feeding: { id, day }, minute, note, picture } }) {
     return this.tried(async () => {
-      await this.desk?.amend(id, { happenedAt: this.desk.isoAt(day, minute) });
-      this.tell(t("toast.retimed", { at: clock(minute) }));
+      const desk = /** @type {Desk} */ (this.desk);
+      const set = {
+        ...(minute === undefined ? {} : { happenedAt: desk.isoAt(day, minute) }),
+        ...(note === undefined ? {} : { "body.note": note }),
+      };
+      if (Object.keys(set).length) await desk.amend(id, set);
+      this.tell(minute === undefined ? t("toast.corrected") : t("toast.retimed", { at: clock(minute) }));
+      if (picture) await this.#photograph(desk, id, picture);
     });
   }
 }
@@ -256,7 +288,7 @@ export class FeedPage extends ToldPage {
  * @param {TrayItem[]} items
  * @param {TrayExtras} extras
  */
-function bodyOf(items, { leftoverGrams, refusedBy }) {
+function bodyOf(items, { leftoverGrams, refusedBy, note }) {
   return {
     items: items.map(({ food, grams: mass, measure, count, supplements, fish }) => ({
       food, grams: mass,
@@ -266,6 +298,7 @@ function bodyOf(items, { leftoverGrams, refusedBy }) {
     })),
     ...(leftoverGrams === null ? {} : { leftoverGrams }),
     ...(refusedBy.length ? { refusedBy } : {}),
+    ...(note ? { note } : {}),
   };
 }
 
@@ -280,5 +313,6 @@ function namesFrom(desk) {
     supplement: (/** @type {string} */ key) => supplementName(desk, key),
     keeper: (/** @type {string} */ id) => keeperName(desk, id),
     shares: (/** @type {string} */ id) => desk.shares(id),
+    picture: async (/** @type {string} */ id) => (await desk.album()).picture(id),
   };
 }

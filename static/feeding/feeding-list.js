@@ -2,7 +2,10 @@ import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
 import { Element } from "../ui/element.js";
 import { clock, dayName, t } from "../text/index.js";
-/** @import { Feeding, Today } from "../types.js" */
+/** @import { Feeding, Shot, Today } from "../types.js" */
+
+/** @type {Shot[]} */
+const none = [];
 
 /**
  * What the tank was given, newest first: today open, the days before folded away, and what was undone.
@@ -13,6 +16,7 @@ export class FeedingList extends Element {
     feedings: { attribute: false },
     withdrawn: { attribute: false },
     names: { attribute: false },
+    shots: { attribute: false },
     day: { type: Number },
     minute: { type: Number },
     mayChange: { type: Boolean },
@@ -26,6 +30,8 @@ export class FeedingList extends Element {
     this.withdrawn = [];
     /** @type {any} */
     this.names = null;
+    /** @type {Map<string, Shot[]>} photos by feeding */
+    this.shots = new Map();
     this.day = 0;
     this.minute = 0;
     this.mayChange = false;
@@ -52,7 +58,7 @@ export class FeedingList extends Element {
   /** @param {Feeding[]} feedings */
   #rows(feedings) {
     return html`<ul>${repeat(feedings, ({ id }) => id, (feeding) => html`<li>
-      <feeding-row .feeding=${feeding} .names=${this.names} .by=${this.names.keeper(feeding.by)}
+      <feeding-row .feeding=${feeding} .names=${this.names} .shots=${this.shots.get(feeding.id) ?? none} .by=${this.names.keeper(feeding.by)}
         .mayChange=${this.mayChange} .latest=${feeding.day === this.day ? this.minute : 1439}></feeding-row></li>`)}</ul>`;
   }
 }

@@ -104,6 +104,18 @@ function upgrade(database, oldVersion, newVersion, transaction) {
     database.createObjectStore("settings");
   }
   if (oldVersion < 2) transaction.objectStore("entries").createIndex("bySeq", ["tank", "seq"]);
+  if (oldVersion < 3) {
+    // Only entries that have these fields are in these indexes, which is few of them.
+    const entries = transaction.objectStore("entries");
+    entries.createIndex("byFish", ["tank", "body.fish"]);
+    entries.createIndex("byRecord", ["tank", "body.record", "body.key"]);
+    entries.createIndex("byFeeding", ["tank", "body.feeding"]);
+    entries.createIndex("byEntry", ["tank", "body.entry"]);
+    const photos = database.createObjectStore("photos", { keyPath: "id" });
+    photos.createIndex("waiting", "waits");
+    photos.createIndex("seen", "seenAt");
+    photos.createIndex("ofTank", "tank");
+  }
   if (oldVersion < 4) transaction.objectStore("entries").createIndex("byKind", ["tank", "kind", "happenedAt"]);
 }
 

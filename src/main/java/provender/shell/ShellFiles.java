@@ -34,11 +34,11 @@ record ShellFiles(List<Kept> files) {
     return hash(all.toString().getBytes(StandardCharsets.UTF_8));
   }
 
-  // The worker cannot keep itself: a phone would then never hear of the next version. Large icons are asked for by the system,
-  // when it installs the app.
+  // The worker cannot keep itself: a phone would then never hear of the next version. Large icons and screenshots are asked for
+  // by the system, when it installs the app.
   private static boolean isKept(String name) {
     var file = name.substring(name.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
-    boolean forInstalling = name.startsWith("icons/") && name.endsWith("512.png");
+    boolean forInstalling = name.startsWith("screenshots/") || name.startsWith("icons/") && name.endsWith("512.png");
     return !name.equals("sw.js") && !forInstalling && !file.endsWith(".map") && !file.endsWith(".d.ts") && !file.contains("license");
   }
 
