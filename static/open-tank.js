@@ -20,10 +20,13 @@ export class OpenTank {
   /** What is still to be asked for: the whole fold from the store, or the day alone. @type {"open" | "today" | null} */
   #wanted = null;
 
-  /** @param {TankRow} row @param {Engine} engine @param {() => void} changed called when the day was reckoned anew */
-  constructor(row, engine, changed) {
+  #clock;
+
+  /** @param {TankRow} row @param {Engine} engine @param {{ now(): number }} clock @param {() => void} changed called when the day was reckoned anew */
+  constructor(row, engine, clock, changed) {
     this.tank = tankOf(row);
     this.#engine = engine;
+    this.#clock = clock;
     this.#changed = changed;
   }
 
@@ -105,7 +108,7 @@ export class OpenTank {
 
   /** The present moment where the tank stands, such as 2026-11-25T08:10:00+01:00. */
   nowIso() {
-    return isoOf(Date.now(), this.zone);
+    return isoOf(this.#clock.now(), this.zone);
   }
 
   /** A minute of a local day where the tank stands. @param {number} day epoch day @param {number} minute */

@@ -17,6 +17,9 @@ final class Chromium implements AutoCloseable {
   private static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
       "--disable-background-networking", "--disable-component-update", "--disable-sync");
 
+  static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+      "--disable-background-networking", "--disable-component-update", "--disable-sync");
+
   private final Playwright playwright = Playwright.create(
       new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
   private final Browser browser;
@@ -43,7 +46,7 @@ final class Chromium implements AutoCloseable {
     playwright.close();
   }
 
-  private static Path executable() {
+  static Path executable() {
     String named = System.getenv().getOrDefault("CHROMIUM", USUAL);
     if (!Files.isExecutable(Path.of(named))) {
       install();
