@@ -20,6 +20,8 @@ import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
 import { FishAdder } from "./setup/fish-adder.js";
 import { RecordForm } from "./setup/record-form.js";
+import { HistoryPage } from "./records/history-page.js";
+import { RecordsPage } from "./records/records-page.js";
 import { SetupPage } from "./setup/setup-page.js";
 import { SourcesPage } from "./sources/sources-page.js";
 import { PhoneStore } from "./store/phone-store.js";
@@ -65,6 +67,7 @@ const elements = {
   "fish-page": FishPage,
   "fish-row": FishRow,
   "food-tiles": FoodTiles,
+  "history-page": HistoryPage,
   "household-tools": HouseholdTools,
   "join-page": JoinPage,
   "level-chart": LevelChart,
@@ -74,6 +77,7 @@ const elements = {
   "page-head": PageHead,
   "ration-panel": RationPanel,
   "record-form": RecordForm,
+  "records-page": RecordsPage,
   "refused-list": RefusedList,
   "same-feeding": SameFeeding,
   "setup-page": SetupPage,
@@ -94,7 +98,7 @@ const elements = {
 /** @type {Record<string, string>} */
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
-  join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", "first-start": "first-start",
+  join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", records: "records-page", history: "history-page", "first-start": "first-start",
 };
 const openToAll = ["sign-in", "join", "first-start"];
 
@@ -135,12 +139,21 @@ function show(desk) {
   mount(asksFirst ?? pages[place], desk);
   showNav(desk.keeper && desk.tank ? place : null, desk);
   showTrouble(desk.trouble ? t("status.notReckoned") : desk.fetching ? t("status.fetching", desk.fetching) : "");
+  const waits = desk.cleared ? t("status.cleared") : desk.records.waitsTooLong ? t("status.waitsLong", { count: desk.status.unsent }) : "";
+  showWaiting(asksFirst || place === "records" ? "" : waits);
 }
 
 /** Above every page, because no figure on it is to be trusted then. @param {string} words */
 function showTrouble(words) {
   const banner = /** @type {HTMLElement} */ (document.getElementById("trouble"));
   if (banner.textContent !== words) banner.textContent = words;
+}
+
+/** What a person should see to leads to where that can be done. @param {string} words */
+function showWaiting(words) {
+  const line = /** @type {HTMLAnchorElement} */ (document.getElementById("waiting"));
+  if (line.textContent !== words) line.textContent = words;
+  line.hidden = words === "";
 }
 
 /** @param {string} tag @param {Desk} desk */

@@ -1,8 +1,10 @@
-/** @import { Bench, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { Bench, Cleared, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
 import { OpenTank } from "./open-tank.js";
+import { Records } from "./records/records.js";
 import { newId } from "./store/ids.js";
+import { StorageCleared } from "./store/phone-store.js";
 import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, putJson, SignInNeeded } from "./sync/http.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
@@ -26,12 +28,15 @@ export class Desk extends EventTarget {
   households = [];
   /** @type {ReferenceMaps} */
   reference;
+  /** Where the records are, and what of them waits for a person. */
+  records;
+  /** Storage that was cleared away under this page, until somebody has read of it. @type {Cleared | null} */
+  cleared = null;
   #store;
   #sync;
   #bench;
   /** @type {OpenTank | null} */
   #open = null;
-  #device = "";
   /** @type {import("./photo/album.js").Album | undefined} */
   #album;
   #refoldWanted = false;
@@ -51,11 +56,14 @@ export class Desk extends EventTarget {
     this.#sync = sync;
     this.#bench = bench;
     this.reference = reference;
+    this.records = new Records(store, sync);
   }
 
   /** Takes up what the phone holds; needs no network. */
   async start() {
-    this.#device = await this.#store.device();
+    await this.records.phone.look();
+    this.cleared = (await this.records.phone.cleared()) ?? null;
+    await this.records.clock.start();
     this.keeper = (await this.#store.setting("keeper")) ?? null;
     this.tanks = (await this.#store.setting("tanks")) ?? [];
     this.households = (await this.#store.setting("households")) ?? [];
@@ -179,7 +187,7 @@ export class Desk extends EventTarget {
   async open(id) {
     const row = this.tanks.find((tank) => tank.id === id);
     if (!row) throw new Error(`no tank ${id} among those of ${this.keeper?.name}`);
-    this.#open = new OpenTank(row);
+    this.#open = new OpenTank(row, this.records.clock);
     this.#seen = (await this.#store.cursor(id))?.after ?? 0;
     await this.#fill(this.#open);
     await this.#store.follow(id);
@@ -199,8 +207,8 @@ export class Desk extends EventTarget {
     const { keeper } = this;
     const opened = this.#opened();
     if (!keeper) throw new Error("nobody has signed in on this phone");
-    const entry = await this.#store.record({
-      id: newId(), tank: opened.tank.id, device: this.#device, kind, v: 1, happenedAt: happenedAt ?? opened.nowIso(),
+    const entry = await this.#written({
+      id: newId(), tank: opened.tank.id, device: this.records.phone.device, kind, v: 1, happenedAt: happenedAt ?? opened.nowIso(),
       zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id,
       body: kind === "record" ? withSeen(body, this.today?.guarded ?? []) : structuredClone(body),
     }, picture);
@@ -210,6 +218,17 @@ export class Desk extends EventTarget {
     // Counting and sending are the network's business: a tap does not wait for them.
     this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
     return entry;
+  }
+
+  /** A tap must not be lost because the storage was cleared a moment ago. @param {Omit<Entry, "deviceSeq">} draft @param {ArrayBuffer} [picture] */
+  async #written(draft, picture) {
+    try {
+      return await this.#store.record(draft, picture);
+    } catch (fault) {
+      if (!(fault instanceof StorageCleared)) throw fault;
+      await this.#settleAgain();
+      return this.#store.record({ ...draft, device: this.records.phone.device }, picture);
+    }
   }
 
   /** @param {string} id of an entry @param {boolean} withdrawn false brings it back */
@@ -222,33 +241,22 @@ export class Desk extends EventTarget {
     return this.record("amendment", { entry: id, set });
   }
 
-  /** What the server would not take, with its reasons; nothing of it is lost. */
-  refusals() {
-    return this.#store.refusals();
-  }
-
   /** @param {string} id of a refused entry */
   async tryAgain(id) {
-    const entry = await this.#store.tryAgain(id);
-    if (entry) await this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
-    if (entry) await this.#rereadIfOpen(entry.tank);
+    const tank = await this.records.tryAgain(id);
+    if (tank) await this.#rereadIfOpen(tank);
   }
 
-  /** Everything that has not reached the server, as a file to save elsewhere. @returns {Promise<Blob>} */
-  async unsentFile() {
-    const [entries, refused] = await Promise.all([this.#store.allUnsent(), this.#store.refusals()]);
-    return new Blob([JSON.stringify({ entries, refused }, null, 2)], { type: "application/json" });
+  /** An entry of the open tank and everything done to it, in the order in which it counts. @param {string} id */
+  history(id) {
+    return this.#opened().history(id);
   }
 
-  /** How this phone's copy of the open tank's journal was last found beside the server's. */
-  copyCheck() {
-    return this.#store.lastCheck(this.#opened().tank.id);
-  }
-
-  /** Holds the copy against the server's now; what differs is fetched anew. */
-  async checkCopy() {
-    await this.#store.checked(this.#opened().tank.id, undefined);
-    this.#sync.nudge();
+  /** Somebody has read that the storage was cleared. */
+  async acknowledgeCleared() {
+    await this.records.phone.acknowledge();
+    this.cleared = null;
+    this.#changed();
   }
 
   /** Photos, and what was noted of a fish: fetched when first asked for. */
@@ -314,7 +322,9 @@ export class Desk extends EventTarget {
   }
 
   #listen() {
-    this.#sync.addEventListener("status", () => this.#changed());
+    this.#sync.addEventListener("status", () => this.#statusCame());
+    this.#sync.addEventListener("stranger", () => this.keeper && this.#settleAgain());
+    this.#sync.addEventListener("clock", (event) => this.records.clock.measured(/** @type {CustomEvent} */ (event).detail.offset));
     this.#sync.addEventListener("entries", (event) => {
       const { tank, entries } = /** @type {CustomEvent} */ (event).detail;
       if (tank !== this.tank?.id) return;
@@ -324,6 +334,23 @@ export class Desk extends EventTarget {
     });
     this.#sync.addEventListener("reread", (event) => this.#rereadIfOpen(/** @type {CustomEvent} */ (event).detail.tank));
     this.#sync.addEventListener("tanks", (event) => this.#tanksCame(/** @type {CustomEvent} */ (event).detail.tanks));
+  }
+
+  #statusCame() {
+    const { unsent, refused } = this.#sync.status;
+    if (this.records.phone.device) this.records.phone.note(unsent + refused);
+    this.#changed();
+  }
+
+  /** The storage was cleared under this page: it goes on with what it still knows, and what the server has comes back. */
+  async #settleAgain() {
+    if (!(await this.records.phone.look())) return;
+    this.cleared = (await this.records.phone.cleared()) ?? null;
+    await this.#store.keep("keeper", this.keeper ?? undefined);
+    await this.#store.keep("households", this.households);
+    await this.#store.keep("tanks", this.tanks);
+    if (this.tank) await this.open(this.tank.id);
+    this.#changed();
   }
 
   /** @param {TankRow[]} tanks */

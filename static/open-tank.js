@@ -12,10 +12,12 @@ export class OpenTank {
   /** @type {Book | null} */
   #book = null;
   #filling = false;
+  #clock;
 
-  /** @param {TankRow} row */
-  constructor(row) {
+  /** @param {TankRow} row @param {{ now(): number }} clock */
+  constructor(row, clock) {
     this.tank = tankOf(row);
+    this.#clock = clock;
   }
 
   get zone() {
@@ -77,9 +79,14 @@ export class OpenTank {
     return this.#book?.shares(this.nowIso(), feeding) ?? [];
   }
 
+  /** @param {string} entry */
+  history(entry) {
+    return this.#book?.history(entry) ?? [];
+  }
+
   /** The present moment where the tank stands, such as 2026-11-25T08:10:00+01:00. */
   nowIso() {
-    return isoOf(Date.now(), this.zone);
+    return isoOf(this.#clock.now(), this.zone);
   }
 
   /** A minute of a local day where the tank stands. @param {number} day epoch day @param {number} minute */

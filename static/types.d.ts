@@ -118,6 +118,18 @@ export interface JournalSums {
   epoch: string | number;
 }
 
+/** What was lost when a phone's storage was cleared. */
+export interface Cleared {
+  at: string;
+  /** records that had not been sent, as far as is known */
+  unsent: number;
+}
+
+export interface ClockNote {
+  offset: number | null;
+  followsSince: string | null;
+}
+
 /** How a phone's copy of a journal was found beside the server's. */
 export interface CopyCheck {
   at: string;
@@ -174,7 +186,8 @@ export type TabNews =
   | { type: "status"; status: SyncStatus }
   | { type: "entries"; tank: string; entries: Entry[] }
   | { type: "reread"; tank: string }
-  | { type: "tanks"; tanks: TankRow[] };
+  | { type: "tanks"; tanks: TankRow[] }
+  | { type: "clock"; offset: number };
 
 /* The engine */
 

@@ -47,7 +47,8 @@ export class FeedingList extends Element {
       ${undone.map((one) => html`<p class="undone">
         <span>${t("list.undone", { at: clock(one.minute) })}</span>
         ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.say("feeding-list-restore", one.id)}>
-          ${t("list.restore")}</button>` : ""}</p>`)}
+          ${t("list.restore")}</button>` : ""}
+        <a class="quiet" href=${`#/history/${one.id}`} aria-label=${t("row.historyOf", { at: clock(one.minute) })}>${t("row.history")}</a></p>`)}
       ${before.length ? html`<details><summary>${t("list.before")}</summary>
         ${[...new Set(before.map(({ day }) => day))].map((day) => html`
           <h3>${dayName(day, this.day)}</h3>

@@ -78,6 +78,7 @@ export class FeedingRow extends Element {
     return html`<div class="deeds">
       <button type="button" class="quiet" aria-expanded=${this.#shared} aria-label=${t("row.whoOf", { at })} @click=${this.#share}>${t("row.who")}</button>
       ${this.mayChange ? this.#changes(feeding, at) : ""}
+      ${feeding.corrected ? html`<a class="quiet" href=${`#/history/${feeding.id}`} aria-label=${t("row.historyOf", { at })}>${t("row.history")}</a>` : ""}
     </div>`;
   }
 

@@ -4,6 +4,9 @@ import { newId } from "./ids.js";
 import { PhotoShelf } from "./photo-shelf.js";
 import { ofTank, PulledCopy, takeBack } from "./pulled-copy.js";
 
+/** This phone is not who it was: its storage was cleared since the page began. */
+export class StorageCleared extends Error {}
+
 /** What the phone keeps: every entry it wrote or pulled, which of them wait to be sent, and which were refused. */
 export class PhoneStore {
   #phone;
@@ -48,6 +51,7 @@ export class PhoneStore {
    */
   record(draft, picture) {
     return this.#phone.write(["entries", "outbox", "settings", ...(picture ? ["photos"] : [])], async (reach) => {
+      if ((await reach("settings").get("device")) !== draft.device) throw new StorageCleared();
       const written = await reach("entries").get(draft.id);
       if (written) return written;
       const counter = `deviceSeq ${draft.tank}`;

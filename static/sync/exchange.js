@@ -3,6 +3,7 @@
 import { batchOf, MOST_ENTRIES } from "./batch.js";
 import { Healing } from "./healing.js";
 import { getJson, NoAnswer, NotAllowed, postJson, SaidNo } from "./http.js";
+import { offsetOf } from "./phone-clock.js";
 
 /** Answers that judge what was sent; any other no is about who asks, or about the server. */
 const VERDICTS = [400, 413, 422];
@@ -18,7 +19,7 @@ export class Exchange {
 
   /**
    * @param {PhoneStore} store
-   * @param {{ entries(tank: string, entries: Entry[]): void, reread(tank: string): void, tanks(tanks: TankRow[]): void }} tell
+   * @param {{ entries(tank: string, entries: Entry[]): void, reread(tank: string): void, tanks(tanks: TankRow[]): void, clock(offset: number): void }} tell
    */
   constructor(store, tell) {
     this.#store = store;
@@ -27,8 +28,10 @@ export class Exchange {
   }
 
   async round() {
-    /** @type {{ tanks: TankRow[] }} */
-    const { tanks } = await getJson("/api/v1/tanks");
+    const asked = Date.now();
+    /** @type {{ tanks: TankRow[], serverTime: string }} */
+    const { tanks, serverTime } = await getJson("/api/v1/tanks");
+    this.#tell.clock(offsetOf(asked, Date.now(), serverTime));
     await this.#store.keep("tanks", tanks);
     this.#tell.tanks(tanks);
     const faults = [];

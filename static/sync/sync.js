@@ -13,6 +13,8 @@ const NAME = "provender-sync";
  * @fires entries - detail {tank, entries}: these were written, got their place, or came from others
  * @fires reread - detail {tank}: what was known of this tank is to be read from the store again
  * @fires tanks - detail {tanks}
+ * @fires clock - detail {offset}: the server's clock before this phone's
+ * @fires stranger - nobody is signed in, as far as the storage knows
  */
 export class Sync extends EventTarget {
   #store;
@@ -44,6 +46,7 @@ export class Sync extends EventTarget {
       entries: (tank, entries) => this.#tell({ type: "entries", tank, entries }),
       reread: (tank) => this.#tell({ type: "reread", tank }),
       tanks: (tanks) => this.#tell({ type: "tanks", tanks }),
+      clock: (offset) => this.#tell({ type: "clock", offset }),
     });
   }
 
@@ -138,7 +141,10 @@ export class Sync extends EventTarget {
   }
 
   async #oneRound() {
-    if (!(await this.#store.setting("keeper"))) return;
+    if (!(await this.#store.setting("keeper"))) {
+      this.dispatchEvent(new Event("stranger"));
+      return;
+    }
     try {
       await this.#exchange.round();
       this.#pace.succeeded();

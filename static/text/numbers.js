@@ -6,6 +6,9 @@ const MINUTES_PER_DAY = 1440;
 
 let lang = "en";
 
+/** The language that is spoken. */
+export const spokenLanguage = () => lang;
+
 /** Formatters by what they do: making one costs more than a whole page of using it. @type {Map<string, any>} */
 const formatters = new Map();
 

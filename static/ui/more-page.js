@@ -7,7 +7,7 @@ import { chooseTheme, theme, themes } from "./theme.js";
 import { clock, loadText, t } from "../text/index.js";
 import { chooseLanguage, language, languages } from "../text/language.js";
 import { chooseUnits, unitSystems, units } from "../text/units.js";
-/** @import { Desk, Refusal } from "../types.js" */
+/** @import { Desk } from "../types.js" */
 
 const cautions = ["raw", "wounds", "spines", "mains", "medicine"];
 const notes = ["estimate", "energy", "basis", "sources"];
@@ -18,8 +18,6 @@ const notes = ["estimate", "energy", "basis", "sources"];
  */
 export class MorePage extends Element {
   #leaving = false;
-  /** @type {Refusal[]} */
-  #refusals = [];
   /** The language that could not be read, if any. */
   #unread = "";
 
@@ -88,13 +86,8 @@ export class MorePage extends Element {
     const { unsent, refused } = desk.status;
     return html`<section>
       <h2>${t("more.records")}</h2>
-      ${unsent + refused ? html`
-        <p>${t("more.unsent", { count: unsent + refused })}</p>
-        <p class="row"><button type="button" class="firm" @click=${() => desk.syncNow()}>${t("more.sendNow")}</button>
-          <button type="button" class="firm" @click=${() => this.#save(desk)}>${t("more.saveFile")}</button></p>`
-      : html`<p>${icon("sent")} ${t("more.allSent")}</p>`}
-      <refused-list .refusals=${this.#refusals}
-        @refused-list-again=${(/** @type {CustomEvent<string>} */ event) => desk.tryAgain(event.detail)}></refused-list>
+      <p class="marked">${icon(unsent + refused ? "onPhone" : "sent")} ${unsent + refused ? t("more.unsent", { count: unsent + refused }) : t("more.allSent")}</p>
+      <p><a class="firm" href="#/records">${t("records.heading")}</a></p>
       ${desk.tank ? html`<p class="row"><a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.jsonl`} download>${t("more.export")}</a>
         <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.zip`} download>${t("more.exportPhotos")}</a>
         <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.csv`} download>${t("more.exportTable")}</a></p>` : ""}
@@ -102,13 +95,6 @@ export class MorePage extends Element {
       <button type="button" class="firm" ?disabled=${this.#leaving} @click=${() => this.#leave(desk)}>${t("more.signOut")}</button>
       <p role="status">${unsent ? html`<small>${t("more.signOutUnsent")}</small>` : ""}</p>
     </section>`;
-  }
-
-  async willUpdate() {
-    const { desk } = this;
-    if (!desk || desk.status.refused === this.#refusals.length ) return;
-    this.#refusals = await desk.refusals();
-    this.requestUpdate();
   }
 
   /** @param {string} name */
@@ -131,13 +117,6 @@ export class MorePage extends Element {
       this.say("more-page-language");
     }
     this.requestUpdate();
-  }
-
-  /** @param {Desk} desk */
-  async #save(desk) {
-    const address = URL.createObjectURL(await desk.unsentFile());
-    Object.assign(document.createElement("a"), { href: address, download: "provender-unsent.json" }).click();
-    URL.revokeObjectURL(address);
   }
 
   /** @param {Desk} desk */

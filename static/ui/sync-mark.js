@@ -25,6 +25,7 @@ export class SyncMark extends Element {
         <p>${t(`sync.${status.state}.means`)}</p>
         ${status.why ? html`<p>${t(`sync.why.${status.why}`)}</p>` : ""}
         ${status.why === "signIn" ? html`<p><a href="#/sign-in">${t("people.signIn.go")}</a></p>` : ""}
+        <p><a href="#/records">${t("records.heading")}</a></p>
         ${status.refused ? html`<p>${t("sync.refused", { count: status.refused })}</p>` : ""}
       </details>`;
   }

@@ -10,7 +10,9 @@ export class ToldPage extends Element {
       await deed();
     } catch (problem) {
       buzz("failed");
-      this.tell(t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) }));
+      const isFull = problem instanceof DOMException && problem.name === "QuotaExceededError";
+      const words = isFull ? t("toast.full") : t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) });
+      /** @type {any} */ (this.querySelector("undo-toast")).warn(words);
     }
   }
 

@@ -12,6 +12,7 @@ export class UndoToast extends Element {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #timer;
   #words = "";
+  #warns = false;
   /** @type {unknown} */
   #subject;
 
@@ -20,15 +21,22 @@ export class UndoToast extends Element {
    * @param {unknown} [subject] what Undo would take back; without it there is no button
    */
   tell(words, subject) {
+    this.#warns = false;
     this.#words = words;
     this.#subject = subject;
     this.#wait();
     this.requestUpdate();
   }
 
+  /** What went wrong stands at the top, where it is in nobody's way who tries again. @param {string} words */
+  warn(words) {
+    this.tell(words);
+    this.#warns = true;
+  }
+
   render() {
     return html`
-      <div role="status" aria-live="polite" ?data-open=${this.#words !== ""}
+      <div role="status" aria-live="polite" ?data-open=${this.#words !== ""} ?data-warns=${this.#warns}
           @focusin=${this.#stay} @pointerenter=${this.#stay} @focusout=${this.#wait} @pointerleave=${this.#wait}>
         ${this.#words ? html`<span>${this.#words}</span>` : ""}
         ${this.#words && this.#subject !== undefined

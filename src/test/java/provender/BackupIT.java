@@ -5,15 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.UUID;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 
 class BackupIT {
@@ -21,10 +15,7 @@ class BackupIT {
   void a_backup_that_was_put_back_begins_a_new_epoch_and_takes_once_what_phones_send_again() throws Exception {
     RunningServer server = RunningServer.fresh("backup");
     try {
-      Path copy = server.data().resolve("backups").resolve("provender-" + LocalDate.now(ZoneOffset.UTC) + ".zip");
-      for (int i = 0; i < 100 && !Files.exists(copy); i++) {
-        Thread.sleep(100);
-      }
+      Path copy = server.backup();
       Phone phone = Phone.signedIn(server.url(), "Bram", "demo-lantern-bram");
       JsonNode before = tank(phone);
       String tank = before.path("id").asText();
@@ -32,7 +23,7 @@ class BackupIT {
       assertThat(outcome(phone, tank, late)).isEqualTo("accepted");
 
       server.kill();
-      putBack(copy, server.data());
+      server.putBack(copy);
       server = server.again("-Dprovender.restored=true");
 
       phone = Phone.signedIn(server.url(), "Bram", "demo-lantern-bram");
@@ -61,15 +52,5 @@ class BackupIT {
 
   private static JsonNode tank(Phone phone) throws Exception {
     return new ObjectMapper().readTree(phone.get("/api/v1/tanks").body()).path("tanks").path(0);
-  }
-
-  /** As the README says it: the files of the copy over those in the data folder. */
-  private static void putBack(Path copy, Path data) throws IOException {
-    assertThat(copy).exists();
-    try (ZipInputStream zip = new ZipInputStream(Files.newInputStream(copy))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        Files.copy(zip, data.resolve(Path.of(entry.getName()).getFileName()), StandardCopyOption.REPLACE_EXISTING);
-      }
-    }
   }
 }

@@ -9,24 +9,31 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 
 /** The packaged server as a process of its own, to be killed and started again over the same data. */
 public final class RunningServer implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(60);
+  /** The unit of {@code ulimit -f} (POSIX). */
+  private static final int BYTES_OF_A_LIMIT = 512;
 
   private final Path data;
   private final int port;
   private final Process process;
 
-  private RunningServer(Path data, int port, String... options) throws IOException {
+  private RunningServer(Path data, int port, List<String> before, String... options) throws IOException {
     this.data = data;
     this.port = port;
     Path log = Path.of("target", "server-" + port + ".log");
-    List<String> command = new ArrayList<>();
+    List<String> command = new ArrayList<>(before);
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-Dquarkus.profile=demo", "-Dprovender.data=" + data, "-Dquarkus.http.port=" + port));
     command.addAll(List.of(options));
@@ -44,7 +51,7 @@ public final class RunningServer implements AutoCloseable {
       Path data = Files.createTempDirectory(Path.of("target"), name);
       int port = free.getLocalPort();
       free.close();
-      return start(data, port);
+      return start(data, port, List.of());
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
@@ -52,12 +59,35 @@ public final class RunningServer implements AutoCloseable {
 
   /** The same data at the same address, once more. */
   public RunningServer again(String... options) {
-    return start(data, port, options);
+    return start(data, port, List.of(), options);
   }
 
-  private static RunningServer start(Path data, int port, String... options) {
+  /** Once more, with a disk on which no file can grow larger. */
+  public RunningServer againWithRoomFor(long bytes) {
+    return start(data, port, List.of("sh", "-c", "ulimit -f " + bytes / BYTES_OF_A_LIMIT + "; exec \"$@\"", "sh"));
+  }
+
+  /** Today's backup, once it is there. */
+  public Path backup() throws InterruptedException {
+    Path copy = data.resolve("backups").resolve("provender-" + LocalDate.now(ZoneOffset.UTC) + ".zip");
+    for (int i = 0; i < 100 && !Files.exists(copy); i++) {
+      Thread.sleep(100);
+    }
+    return copy;
+  }
+
+  /** As the README says it: the files of the copy over those in the data folder. */
+  public void putBack(Path copy) throws IOException {
+    try (ZipInputStream zip = new ZipInputStream(Files.newInputStream(copy))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        Files.copy(zip, data.resolve(Path.of(entry.getName()).getFileName()), StandardCopyOption.REPLACE_EXISTING);
+      }
+    }
+  }
+
+  private static RunningServer start(Path data, int port, List<String> before, String... options) {
     try {
-      RunningServer server = new RunningServer(data, port, options);
+      RunningServer server = new RunningServer(data, port, before, options);
       server.awaitAnswer();
       return server;
     } catch (IOException broken) {

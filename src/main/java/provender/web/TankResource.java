@@ -71,7 +71,7 @@ class TankResource {
           .put("head", position.head())
           .put("epoch", position.epoch());
     }
-    return answer.toString();
+    return answer.put("serverTime", Instant.now().toString()).toString();
   }
 
   @POST

@@ -14,6 +14,9 @@ import java.util.concurrent.TimeUnit;
 final class Chromium implements AutoCloseable {
   private static final String USUAL = "/usr/bin/chromium";
 
+  static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+      "--disable-background-networking", "--disable-component-update", "--disable-sync");
+
   private final Playwright playwright = Playwright.create(
       new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
   private final Browser browser;
@@ -21,8 +24,7 @@ final class Chromium implements AutoCloseable {
   Chromium() {
     browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
         .setExecutablePath(executable())
-        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-            "--disable-background-networking", "--disable-component-update", "--disable-sync")));
+        .setArgs(ARGUMENTS));
   }
 
   Browser browser() {
@@ -35,7 +37,7 @@ final class Chromium implements AutoCloseable {
     playwright.close();
   }
 
-  private static Path executable() {
+  static Path executable() {
     String named = System.getenv().getOrDefault("CHROMIUM", USUAL);
     if (!Files.isExecutable(Path.of(named))) {
       install();

@@ -12,7 +12,7 @@ class EveryPageIT {
       List.of("feed", "today", "week", "fish", "fish/emperor", "more", "tanks", "join/some-code", "sources", "setup", "setup/tank/", "setup/add-fish",
           "setup/new-fish/Zebrasoma%20flavescens", "setup/size/emperor", "setup/measure/new", "setup/food/new",
           "setup/recipe/new", "feeders", "feeders/new", "feeders/part", "feeders/pellet-feeder/set", "feeders/pellet-feeder/fill",
-          "feeders/pellet-feeder/weigh", "water", "water/test", "water/exchange", "water/dosing", "water/wanted");
+          "feeders/pellet-feeder/weigh", "water", "water/test", "water/exchange", "water/dosing", "water/wanted", "records", "history/unknown");
 
   private final Glass glass = new Glass();
 

@@ -33,8 +33,12 @@ final class Glass implements AutoCloseable {
     server.kill();
   }
 
-  void startServerAgain() {
-    server = server.again();
+  void startServerAgain(String... options) {
+    server = server.again(options);
+  }
+
+  RunningServer server() {
+    return server;
   }
 
   /** A phone of its own with Teo signed in and the tank open. */

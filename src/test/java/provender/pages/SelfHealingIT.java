@@ -72,7 +72,7 @@ class SelfHealingIT {
         .isEqualTo("1");
     assertThat(waiting.toString()).contains("deviceSeq");
     assertThat(waiting()).isEqualTo("[]");
-    assertThat(page.evaluate("async () => { const { desk } = document.querySelector('feed-page'); return (await desk.copyCheck()).mended; }"))
+    assertThat(page.evaluate("async () => { const { desk } = document.querySelector('feed-page'); return (await desk.records.copyCheck(desk.tank.id)).mended; }"))
         .isEqualTo(5);
   }
 
@@ -95,7 +95,7 @@ class SelfHealingIT {
   }
 
   private void looksAgain() {
-    page.evaluate("document.querySelector('feed-page').desk.checkCopy()");
+    page.evaluate("(({ desk }) => desk.records.checkCopy(desk.tank.id))(document.querySelector('feed-page'))");
   }
 
   private Object inDatabase(String work) {
@@ -104,6 +104,6 @@ class SelfHealingIT {
 
   private void isInStep() {
     Glass.until(page, "async () => { const { desk } = document.querySelector('feed-page');"
-        + " return desk.status.state === 'sent' && desk.status.unsent === 0 && Boolean(await desk.copyCheck()); }", null);
+        + " return desk.status.state === 'sent' && desk.status.unsent === 0 && Boolean(await desk.records.copyCheck(desk.tank.id)); }", null);
   }
 }
