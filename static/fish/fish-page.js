@@ -146,8 +146,8 @@ const guildName = (desk, { guild }) =>
   (has(`guild.${guild}`) ? t(`guild.${guild}`) : desk.reference.guilds.get(guild)?.label ?? guild);
 
 /** @param {Desk} desk @param {Fish} fish */
-const warningOf = (desk, { guild, warning }) =>
-  (warning && has(warning) ? t(warning) : desk.reference.guilds.get(guild)?.warning ?? warning ?? "");
+const warningOf = (desk, { guild }) =>
+  (has(`guild.${guild}.warning`) ? t(`guild.${guild}.warning`) : desk.reference.guilds.get(guild)?.warning ?? "");
 
 /** @param {Desk} desk */
 const namesFrom = (desk) => ({

@@ -53,7 +53,7 @@ export class WhyDialog extends Element {
       <li>
         <h3>${this.#what(step.what)}</h3>
         <p class="result"><output>${figure(step.value, unitOf(step))}</output></p>
-        ${step.formula ? html`<p><code>${step.formula}</code></p>` : ""}
+        ${step.formula ? html`<p><code lang="en">${step.formula}</code></p>` : ""}
         ${step.inputs?.length ? html`<dl>${step.inputs.map((input) => html`
           <div><dt>${label("why.input", input.name)}</dt><dd>${figure(input.value, unitOf(input))}</dd></div>`)}</dl>` : ""}
         ${this.#source(step.source)}

@@ -43,6 +43,15 @@ test("every file of sentences is a language that can be chosen", () => {
     languages.map((code) => `${code}.json`).sort());
 });
 
+test("every guild of the tables has its name, and its warning where the tables warn", () => {
+  const [header, ...rows] = readFileSync(new URL("shared/reference/guilds.csv", root), "utf8").trim().split("\n");
+  const guilds = rows.map((row) => row.slice(0, row.indexOf(",")));
+  assert.equal(header.split(",")[0], "guild");
+  assert.ok(guilds.length > 10);
+  assert.deepEqual(guilds.filter((guild) => !(`guild.${guild}` in phrases)), []);
+  assert.deepEqual(guilds.filter((guild) => guild !== "general_carnivore" && !(`guild.${guild}.warning` in phrases)), []);
+});
+
 for (const code of others) {
   const said = JSON.parse(texts[code]);
 

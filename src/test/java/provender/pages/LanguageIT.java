@@ -26,7 +26,7 @@ class LanguageIT {
         const english = Object.keys(en).flatMap((key) => forms(en[key]).filter((text) => text && !forms(de[key]).includes(text)
           && text.replace(/\\{\\w+\\}/g, '').trim().length > 6).map(told));
         const german = new Set(Object.values(de).flatMap(forms));
-        const words = [...document.body.querySelectorAll('*')].filter((element) => !element.closest('[lang=en], script, style, template, noscript'))
+        const words = [...document.body.querySelectorAll('*')].filter((element) => !element.closest('body [lang=en], script, style, template, noscript'))
           .flatMap((element) => [...[...element.childNodes].filter((node) => node.nodeType === 3).map((node) => node.data),
             ...['aria-label', 'placeholder', 'title'].map((name) => element.getAttribute(name) ?? '')])
           .concat(document.title).map((text) => text.trim()).filter(Boolean);
@@ -45,6 +45,7 @@ class LanguageIT {
   void a_keeper_switches_to_German_and_every_page_speaks_it() {
     Page page = glass.signedIn();
     page.navigate(glass.url() + "/#/more");
+    assertThat(page.locator("more-page h1")).containsText("More");
     assertThat((List<?>) page.evaluate(LEFT_OVER)).as("what is looked for is seen before the switch").isNotEmpty();
     page.getByLabel("Deutsch").check();
     assertThat(page.locator("more-page h1")).containsText("Mehr");
@@ -56,6 +57,7 @@ class LanguageIT {
     for (String where : PAGES) {
       page.navigate(glass.url() + "/#/" + where);
       page.waitForTimeout(300);
+      assertThat(page.locator("main h1").first()).isVisible();
       assertThat((List<?>) page.evaluate(LEFT_OVER)).as(where).isEmpty();
     }
     page.navigate(glass.url() + "/#/today");
