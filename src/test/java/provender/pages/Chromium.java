@@ -10,13 +10,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /** A real Chromium: the one named by CHROMIUM, the system's, or one installed from Debian's packages. */
 final class Chromium implements AutoCloseable {
   private static final String USUAL = "/usr/bin/chromium";
-  private static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-      "--disable-background-networking", "--disable-component-update", "--disable-sync");
-
   static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
       "--disable-background-networking", "--disable-component-update", "--disable-sync");
 
@@ -25,9 +23,14 @@ final class Chromium implements AutoCloseable {
   private final Browser browser;
 
   Chromium() {
+    this(List.of());
+  }
+
+  /** @param more arguments on top of the usual ones */
+  Chromium(List<String> more) {
     browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
         .setExecutablePath(executable())
-        .setArgs(ARGUMENTS));
+        .setArgs(Stream.concat(ARGUMENTS.stream(), more.stream()).toList()));
   }
 
   Browser browser() {

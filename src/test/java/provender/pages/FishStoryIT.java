@@ -40,6 +40,7 @@ class FishStoryIT {
 
     page.locator("fish-story photo-picker input").setInputFiles(photo());
     assertThat(page.locator("fish-story photo-strip img")).isVisible();
+    Glass.isFreeOfFaults(page, "fish-story", "light", 390);
     page.locator("undo-toast button.undo").click();
     assertThat(page.locator("fish-story photo-strip")).hasCount(0);
   }
@@ -75,6 +76,7 @@ class FishStoryIT {
     pull(page, box, 0.1, 0.6, 0.7);
     assertThat(page.locator("glass-ruler .verdict")).containsText("25");
     page.locator("glass-picture .end").last().press("ArrowRight");
+    Glass.isFreeOfFaults(page, "glass-ruler", "light", 390);
     page.locator("glass-ruler button.deed").click();
     assertThat(page.locator("undo-toast")).containsText("Saved");
     open(page, "majestic");

@@ -23,7 +23,16 @@ final class Glass implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private RunningServer server = RunningServer.fresh("pages");
-  private final Chromium chromium = new Chromium();
+  private final Chromium chromium;
+
+  Glass() {
+    this(List.of());
+  }
+
+  /** @param more arguments for the browser */
+  Glass(List<String> more) {
+    chromium = new Chromium(more);
+  }
 
   String url() {
     return server.url();

@@ -47,6 +47,7 @@ class PhotoIT {
     second.locator("feeding-row").first().locator("photo-strip button").click();
     assertThat(second.locator("photo-strip dialog img")).isVisible();
     Glass.until(second, "() => document.querySelector('photo-strip dialog img').naturalWidth === 1600", null);
+    Glass.isFreeOfFaults(second, "photo", "light", 1280);
     assertThat(onTheServer()).hasSizeGreaterThan(1000).doesNotContain("53.0N", "Exif");
 
     second.locator("photo-strip dialog button").last().click();
