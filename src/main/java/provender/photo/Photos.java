@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Instant;
 import java.util.Set;
 import provender.sync.JournalStore;
+import provender.sync.JournalStore.Known;
 import provender.sync.JournalStore.Stored;
 import provender.sync.TankKey;
 
@@ -38,8 +39,8 @@ public final class Photos {
     return journals.write(
         tank,
         journal -> {
-          Stored entry = journal.known(Set.of(id)).get(id);
-          if (entry == null || !isPhoto(entry)) {
+          Known entry = journal.known(Set.of(id)).get(id);
+          if (entry == null || !isPhoto(tank, entry)) {
             return Outcome.NO_ENTRY;
           }
           if (photos.has(tank, id)) {
@@ -53,9 +54,10 @@ public final class Photos {
         });
   }
 
-  private static boolean isPhoto(Stored entry) {
+  private boolean isPhoto(TankKey tank, Known entry) {
+    Stored stored = journals.read(tank, entry.seq() - 1, 1).entries().get(0);
     try {
-      return JSON.readTree(entry.written()).path("kind").asText().equals("photo");
+      return JSON.readTree(stored.written()).path("kind").asText().equals("photo");
     } catch (JsonProcessingException damaged) {
       return false;
     }
