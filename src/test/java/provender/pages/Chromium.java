@@ -14,9 +14,6 @@ import java.util.concurrent.TimeUnit;
 /** A real Chromium: the one named by CHROMIUM, the system's, or one installed from Debian's packages. */
 final class Chromium implements AutoCloseable {
   private static final String USUAL = "/usr/bin/chromium";
-  private static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-      "--disable-background-networking", "--disable-component-update", "--disable-sync");
-
   static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
       "--disable-background-networking", "--disable-component-update", "--disable-sync");
 
