@@ -7,12 +7,16 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
+import java.net.URI;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import provender.RunningServer;
+import provender.shell.SingleModules;
 
 /** A server with the demo and phones that open it, each with a store of its own. */
 final class Glass implements AutoCloseable {
@@ -70,6 +74,9 @@ final class Glass implements AutoCloseable {
             .setViewportSize(width, height)
             .setLocale(locale)
             .setColorScheme(theme.equals("light") ? ColorScheme.LIGHT : ColorScheme.DARK));
+    // The app holds its modules joined; a test that works with one alone gets it at the address of its source.
+    context.route(Pattern.compile(".*/(store|sync)/[a-z-]+\\.js$"), asked -> asked.fulfill(new Route.FulfillOptions()
+        .setContentType("text/javascript").setBody(SingleModules.at(URI.create(asked.request().url()).getPath()))));
     Page page = context.newPage();
     page.navigate(url());
     page.locator("sign-in input[name=name]").waitFor();
