@@ -7,11 +7,11 @@ import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import org.hibernate.Session;
 import provender.sync.Checksum;
 import provender.sync.Envelope;
 import provender.sync.JournalStore;
@@ -43,7 +43,9 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     if (row == null) {
       throw new IllegalArgumentException("no such tank");
     }
-    T result = work.apply(new Locked(row));
+    Locked journal = new Locked(row);
+    T result = work.apply(journal);
+    journal.insertAdded();
     flush();
     return result;
   }
@@ -106,6 +108,10 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
         .getResultList();
   }
 
+  private Session session() {
+    return getEntityManager().unwrap(Session.class);
+  }
+
   private static TankRow.Key key(TankKey tank) {
     return new TankRow.Key(tank.household(), tank.tank());
   }
@@ -117,23 +123,20 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
   /** A journal whose counter row this transaction holds. */
   private final class Locked implements Writing {
     private final TankRow tank;
+    private final List<EntryRow> added = new ArrayList<>();
 
     Locked(TankRow tank) {
       this.tank = tank;
     }
 
     @Override
-    public Map<String, Stored> known(Set<String> ids) {
-      Map<String, Stored> known = new HashMap<>();
-      if (!ids.isEmpty()) {
-        find(IN_TANK + " and id in ?3", tank.key.household(), tank.key.tank(), ids).stream()
-            .forEach(row -> known.put(row.id, stored(row)));
-      }
-      return known;
+    public Map<String, Known> known(Set<String> ids) {
+      return ids.isEmpty() ? Map.of() : session().doReturningWork(connection -> EntryBatch.known(connection, new TankKey(tank.key.household(), tank.key.tank()), ids));
     }
 
     @Override
     public List<Stored> ofKinds(Set<String> kinds) {
+      insertAdded();
       return find(IN_TANK + " and kind in ?3 order by key.seq", tank.key.household(), tank.key.tank(), kinds).stream()
           .map(SqlJournalStore::stored)
           .toList();
@@ -150,12 +153,19 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
       row.kind = entry.kind();
       row.happenedAt = entry.happenedAt();
       row.receivedAt = receivedAt;
-      row.written = entry.written().toString();
+      row.written = entry.text();
       long checksum = Checksum.of(entry.written(), tank.head);
       row.checksum = checksum;
       tank.checksum = Checksum.sum(tank.checksum, checksum);
-      persist(row);
+      added.add(row);
       return stored(row);
+    }
+
+    void insertAdded() {
+      if (!added.isEmpty()) {
+        session().doWork(connection -> EntryBatch.insert(connection, added));
+        added.clear();
+      }
     }
 
     @Override

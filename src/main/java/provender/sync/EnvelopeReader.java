@@ -37,7 +37,7 @@ final class EnvelopeReader {
     if (!written.path("body").isObject()) {
       faults.add(new Fault("body", "an object"));
     }
-    return new Envelope(id, device, deviceSeq, kind, happenedAt(), written);
+    return new Envelope(id, device, deviceSeq, kind, happenedAt(), written, written.toString());
   }
 
   List<Fault> faults() {

@@ -27,7 +27,7 @@ public interface JournalStore {
   /** One journal while it is written to. */
   interface Writing {
     /** Those of some ids that are known already, asked for all at once. */
-    Map<String, Stored> known(Set<String> ids);
+    Map<String, Known> known(Set<String> ids);
 
     /** All entries of some kinds, in order. */
     List<Stored> ofKinds(Set<String> kinds);
@@ -40,6 +40,9 @@ public interface JournalStore {
 
   /** An entry in its place; {@code written} is its JSON text as it was sent, {@code checksum} that of {@link Checksum}. */
   record Stored(long seq, String id, String written, Instant receivedAt, long checksum) {}
+
+  /** An entry that is kept: where, and what it adds up to there. */
+  record Known(long seq, long checksum) {}
 
   record Position(long head, String epoch) {}
 

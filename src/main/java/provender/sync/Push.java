@@ -1,8 +1,6 @@
 package provender.sync;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -14,6 +12,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import provender.sync.Answer.Fault;
+import provender.sync.JournalStore.Known;
 import provender.sync.JournalStore.Position;
 import provender.sync.JournalStore.Stored;
 import provender.sync.JournalStore.Writing;
@@ -24,7 +23,6 @@ public final class Push {
   public static final int MOST_BYTES = 256 * 1024;
 
   private static final int LONGEST_ENTRY = 64 * 1024;
-  private static final ObjectMapper JSON = new ObjectMapper();
 
   private final JournalStore journals;
 
@@ -43,7 +41,7 @@ public final class Push {
         writing -> {
           List<Answer> answers = new ArrayList<>();
           ChangesSoFar changes = new ChangesSoFar(writing);
-          Map<String, Stored> known = new HashMap<>(writing.known(ids(entries)));
+          Map<String, Known> known = new HashMap<>(writing.known(ids(entries)));
           Predicate<String> asksOnce = remembered(mayRecord);
           for (JsonNode entry : entries) {
             answers.add(take(tank, entry, asksOnce, now, writing, known, changes));
@@ -54,26 +52,27 @@ public final class Push {
 
   private static Answer take(
       TankKey tank, JsonNode sent, Predicate<String> mayRecord, Instant now, Writing writing,
-      Map<String, Stored> kept, ChangesSoFar changes) {
+      Map<String, Known> kept, ChangesSoFar changes) {
     JsonNode written = withoutPlace(sent);
     EnvelopeReader reader = new EnvelopeReader(written);
     Envelope envelope = reader.read(tank.tank(), mayRecord);
     List<Fault> faults = new ArrayList<>(reader.faults());
-    if (written.toString().length() > LONGEST_ENTRY) {
+    if (envelope.text().length() > LONGEST_ENTRY) {
       faults.add(new Fault("body", "an entry of at most 65536 characters"));
     }
     if (!faults.isEmpty()) {
       return Answer.refused(written.path("id").asText(), faults);
     }
-    @Nullable Stored known = kept.get(envelope.id());
+    @Nullable Known known = kept.get(envelope.id());
     if (known == null) {
       Stored placed = writing.append(envelope, now);
-      kept.put(envelope.id(), placed);
       long seq = placed.seq();
+      kept.put(envelope.id(), new Known(seq, placed.checksum()));
       List<String> waiting = changes.waitingAfter(envelope, seq);
       return waiting.isEmpty() ? Answer.accepted(envelope.id(), seq) : Answer.conflicted(envelope.id(), seq, waiting);
     }
-    return isSame(known, written)
+    // Under one id, what adds up to the same in the same place is the same, however its JSON is spelt.
+    return Checksum.of(written, known.seq()) == known.checksum()
         ? Answer.duplicate(envelope.id(), known.seq())
         : Answer.refused(
             envelope.id(), List.of(new Fault("id", "an id of its own: another entry already stands under this one")));
@@ -96,22 +95,5 @@ public final class Push {
     return sent instanceof ObjectNode entry && (entry.has("seq") || entry.has("receivedAt"))
         ? entry.deepCopy().remove(List.of("seq", "receivedAt"))
         : sent;
-  }
-
-  private static boolean isSame(Stored known, JsonNode written) {
-    if (known.written().equals(written.toString())) {
-      return true;
-    }
-    try {
-      return JSON.readTree(known.written()).equals(Push::byValue, JSON.readTree(written.toString()));
-    } catch (JsonProcessingException damaged) {
-      throw new IllegalStateException("entry " + known.id() + " can no longer be read", damaged);
-    }
-  }
-
-  /** Numbers count by their value: 3.0 that came back as 3 is no other. */
-  private static int byValue(JsonNode one, JsonNode other) {
-    boolean same = one.isNumber() && other.isNumber() ? one.decimalValue().compareTo(other.decimalValue()) == 0 : one.equals(other);
-    return same ? 0 : 1;
   }
 }

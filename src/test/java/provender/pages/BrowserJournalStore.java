@@ -137,8 +137,9 @@ final class BrowserJournalStore implements JournalStore, AutoCloseable {
     }
 
     @Override
-    public Map<String, Stored> known(Set<String> ids) {
-      return all.stream().filter(stored -> ids.contains(stored.id())).collect(Collectors.toMap(Stored::id, stored -> stored));
+    public Map<String, Known> known(Set<String> ids) {
+      return all.stream().filter(stored -> ids.contains(stored.id()))
+          .collect(Collectors.toMap(Stored::id, stored -> new Known(stored.seq(), stored.checksum())));
     }
 
     @Override
@@ -149,7 +150,7 @@ final class BrowserJournalStore implements JournalStore, AutoCloseable {
     @Override
     public Stored append(Envelope entry, Instant receivedAt) {
       long seq = before.head() + added.size() + 1;
-      Stored stored = new Stored(seq, entry.id(), entry.written().toString(), receivedAt, Checksum.of(entry.written(), seq));
+      Stored stored = new Stored(seq, entry.id(), entry.text(), receivedAt, Checksum.of(entry.written(), seq));
       added.add(stored);
       all.add(stored);
       return stored;

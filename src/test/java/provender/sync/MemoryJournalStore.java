@@ -53,8 +53,9 @@ public final class MemoryJournalStore implements JournalStore {
 
   private record Draft(List<Stored> entries) implements Writing {
     @Override
-    public Map<String, Stored> known(Set<String> ids) {
-      return entries.stream().filter(stored -> ids.contains(stored.id())).collect(Collectors.toMap(Stored::id, stored -> stored));
+    public Map<String, Known> known(Set<String> ids) {
+      return entries.stream().filter(stored -> ids.contains(stored.id()))
+          .collect(Collectors.toMap(Stored::id, stored -> new Known(stored.seq(), stored.checksum())));
     }
 
     @Override
@@ -73,7 +74,7 @@ public final class MemoryJournalStore implements JournalStore {
     @Override
     public Stored append(Envelope entry, Instant receivedAt) {
       long seq = entries.size() + 1L;
-      Stored stored = new Stored(seq, entry.id(), entry.written().toString(), receivedAt, Checksum.of(entry.written(), seq));
+      Stored stored = new Stored(seq, entry.id(), entry.text(), receivedAt, Checksum.of(entry.written(), seq));
       entries.add(stored);
       return stored;
     }
