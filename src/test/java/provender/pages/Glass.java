@@ -123,7 +123,7 @@ final class Glass implements AutoCloseable {
   /** The page's own policy forbids the browser driver's repeated evaluation, so the asking is done from here. What is not there yet is waited for. */
   static void until(Page page, String wanted, @Nullable Object argument) {
     long patience = System.nanoTime() + PATIENCE.toNanos();
-    String asked = "argument => { try { return (" + wanted + ")(argument); } catch (notYet) { if (notYet instanceof TypeError) return false; throw notYet; } }";
+    String asked = "async argument => { try { return await (" + wanted + ")(argument); } catch (notYet) { if (notYet instanceof TypeError) return false; throw notYet; } }";
     while (!Boolean.TRUE.equals(page.evaluate(asked, argument))) {
       assertThat(System.nanoTime()).as("waited a minute for " + wanted).isLessThan(patience);
       page.waitForTimeout(100);
