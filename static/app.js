@@ -119,13 +119,12 @@ await start().catch(tellNotStarted);
 /** Reads the phone, shows what it holds, and only then turns to the network. */
 async function start() {
   showTheme();
-  const engine = new Engine();
-  const [reference] = await Promise.all([readReference(), loadText(language())]);
-  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
   const store = new PhoneStore();
   const sync = new Sync(store);
-  const desk = new Desk(store, sync, engine, reference);
-  await desk.start();
+  const desk = new Desk(store, sync, new Engine());
+  const reading = Promise.all([loadText(language()), desk.start(readReference())]);
+  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
+  await reading;
   addEventListener("hashchange", () => show(desk));
   desk.addEventListener("changed", () => show(desk));
   addEventListener("more-page-language", () => sayAnew(desk));

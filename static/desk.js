@@ -27,8 +27,8 @@ export class Desk extends EventTarget {
   tanks = [];
   /** @type {Household[]} */
   households = [];
-  /** @type {ReferenceMaps} */
-  reference;
+  /** The published tables. @type {ReferenceMaps} */
+  reference = { foods: new Map(), supplements: new Map(), species: new Map(), guilds: new Map(), sources: new Map(), families: new Map(), constants: new Map() };
   /** Where the records are, and what of them waits for a person. */
   records;
   /** Storage that was cleared away under this page, until somebody has read of it. @type {Cleared | null} */
@@ -50,28 +50,27 @@ export class Desk extends EventTarget {
    * @param {PhoneStore} store
    * @param {Sync} sync
    * @param {Engine} engine
-   * @param {ReferenceMaps} reference
    */
-  constructor(store, sync, engine, reference) {
+  constructor(store, sync, engine) {
     super();
     this.#store = store;
     this.#sync = sync;
     this.#engine = engine;
-    this.reference = reference;
     this.records = new Records(store, sync);
   }
 
-  /** Takes up what the phone holds; needs no network. */
-  async start() {
-    await this.records.phone.look();
+  /** Takes up what the phone holds; needs no network. @param {Promise<ReferenceMaps>} tables on their way */
+  async start(tables) {
+    const settings = ["keeper", "tanks", "households", "openTank"].map((key) => this.#store.setting(key));
+    await Promise.all([this.records.phone.look(), this.records.clock.start()]);
     this.cleared = (await this.records.phone.cleared()) ?? null;
-    await this.records.clock.start();
-    this.keeper = (await this.#store.setting("keeper")) ?? null;
-    this.tanks = (await this.#store.setting("tanks")) ?? [];
-    this.households = (await this.#store.setting("households")) ?? [];
+    const [keeper, tanks, households, last] = await Promise.all(settings);
+    this.keeper = keeper ?? null;
+    this.tanks = tanks ?? [];
+    this.households = households ?? [];
     this.#listen();
-    const last = await this.#store.setting("openTank");
     if (this.keeper && this.tanks.some(({ id }) => id === last)) await this.open(last);
+    this.reference = await tables;
     setInterval(() => this.#refold(), REFOLD_EVERY_MILLIS);
     document.addEventListener("visibilitychange", () => !document.hidden && this.#refold());
   }

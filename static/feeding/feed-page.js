@@ -234,7 +234,9 @@ export class FeedPage extends ToldPage {
     const { desk } = this;
     if (!desk?.today || (desk.today === this.#shotsOf.today && desk.status.photos === this.#shotsOf.photos)) return;
     this.#shotsOf = { today: desk.today, photos: desk.status.photos };
-    this.#shots = await (await desk.album()).ofFeedings(desk.today.feedings);
+    const shots = await (await desk.album()).ofFeedings(desk.today.feedings);
+    if (!shots.size && !this.#shots.size) return;
+    this.#shots = shots;
     this.requestUpdate();
   }
 
@@ -305,8 +307,18 @@ function bodyOf(items, { leftoverGrams, refusedBy, note }) {
 /** Some supplements of the table are whole foods, offered every few days; those have tiles. @param {Row} supplement */
 const isSoaked = ({ dose_unit: unit }) => unit !== undefined && unit !== "days";
 
+/** One for each desk, so that a list knows that its names are the same ones. @type {WeakMap<Desk, ReturnType<typeof newNames>>} */
+const names = new WeakMap();
+
 /** @param {Desk} desk */
 function namesFrom(desk) {
+  const known = names.get(desk) ?? newNames(desk);
+  names.set(desk, known);
+  return known;
+}
+
+/** @param {Desk} desk */
+function newNames(desk) {
   return {
     food: (/** @type {string} */ key) => foodName(desk, key),
     fish: (/** @type {string} */ key) => fishNamed(desk, key),

@@ -22,6 +22,9 @@ export class FeedingList extends Element {
     mayChange: { type: Boolean },
   };
 
+  /** Whether the days before were looked at: until then they need not be drawn. */
+  #unfolded = false;
+
   constructor() {
     super();
     /** @type {Feeding[]} */
@@ -49,11 +52,16 @@ export class FeedingList extends Element {
         ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.say("feeding-list-restore", one.id)}>
           ${t("list.restore")}</button>` : ""}
         <a class="quiet" href=${`#/history/${one.id}`} aria-label=${t("row.historyOf", { at: clock(one.minute) })}>${t("row.history")}</a></p>`)}
-      ${before.length ? html`<details><summary>${t("list.before")}</summary>
-        ${[...new Set(before.map(({ day }) => day))].map((day) => html`
+      ${before.length ? html`<details @toggle=${this.#unfold}><summary>${t("list.before")}</summary>
+        ${!this.#unfolded ? "" : [...new Set(before.map(({ day }) => day))].map((day) => html`
           <h3>${dayName(day, this.day)}</h3>
           ${this.#rows(before.filter((feeding) => feeding.day === day))}`)}
       </details>` : ""}`;
+  }
+
+  #unfold() {
+    this.#unfolded = true;
+    this.requestUpdate();
   }
 
   /** @param {Feeding[]} feedings */

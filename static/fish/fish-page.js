@@ -1,5 +1,6 @@
 import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
+import { BitByBit } from "../ui/bit-by-bit.js";
 import { ToldPage } from "../ui/told-page.js";
 import { harmOf } from "./harm.js";
 import { fishName, fishNamed, foodName, keeperName } from "../ui/names.js";
@@ -11,6 +12,7 @@ const filterFrom = 10;
 /** The roster: who is here, how each one fares, and one fish in full beside it. The address names the open fish. */
 export class FishPage extends ToldPage {
   #wanted = "";
+  #shown = new BitByBit(this, 12);
   /** @type {import("./fish-story.js").Story | null} */
   #story = null;
   /** The fish and the day that the story was told for, and how many photos waited then. @type {unknown[]} */
@@ -73,7 +75,7 @@ export class FishPage extends ToldPage {
         <input type="search" placeholder=${t("fish.filter")} .value=${this.#wanted} @input=${this.#filter}></label>`}
       ${this.desk?.mayRecord ? html`<p><a class="firm" href="#/setup/add-fish">${t("setup.add.fish")}</a></p>` : ""}
       ${roster.length ? "" : html`<p>${t(today.fish.length ? "fish.noneFound" : "fish.none")}</p>`}
-      <ul>${repeat(roster, ({ fish }) => fish.id, ({ fish, findings }) => html`<li>
+      <ul>${repeat(this.#shown.of(roster), ({ fish }) => fish.id, ({ fish, findings }) => html`<li>
         <fish-row .fish=${fish} .findings=${findings} .guild=${guildName(desk, fish)} .chosen=${fish === chosen}
           @fish-row-open=${(/** @type {CustomEvent<string>} */ { detail }) => (location.hash = `#/fish/${encodeURIComponent(detail)}`)}></fish-row></li>`)}</ul>
     </section>`;

@@ -1,10 +1,13 @@
 import { html } from "lit";
+import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
+import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
 import { feederNamed, fishName, fishNamed, foodName, label } from "../ui/names.js";
 import { gapRing, isOver, shareBand } from "../fish/component-pictures.js";
+import { language } from "../text/language.js";
 import { dayName, grams, kj, percent, plain, t } from "../text/index.js";
 /** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
 
@@ -15,6 +18,7 @@ const hardlyFed = 0.25;
 
 /** The week behind: what was fed against what was due, per fish and per component, and what to change. Also on paper. */
 export class WeekPage extends Element {
+  #shown = new BitByBit(this, 6);
   /** Weeks before this one. */
   #back = 0;
   /** As the tank stood at the end of some days, reckoned once for each state of the journal. @type {Map<number, Today>} */
@@ -45,7 +49,8 @@ export class WeekPage extends Element {
         </div>
         <section class="stack fishes">
           <h2>${t("week.fish")}</h2>
-          ${repeat(today.fish, ({ id }) => id, (fish) => this.#fish(fish, before.fish.find(({ id }) => id === fish.id), today))}
+          ${repeat(this.#shown.of(today.fish), ({ id }) => id, (fish) => guard([today, before, language()], () =>
+            this.#fish(fish, before.fish.find(({ id }) => id === fish.id), today)))}
         </section>
       </div>
       <why-dialog .sources=${desk.reference.sources} .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;

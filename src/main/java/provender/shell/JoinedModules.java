@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * A module and everything it imports as one file, because a phone takes longer over a hundred small files than over one. Each
@@ -50,9 +52,16 @@ final class JoinedModules {
     var joined = new StringBuilder(String.join("", first.apart())).append("const modules = {\n");
     found.forEach((url, module) -> {
       if (!module.apart().isEmpty()) throw new IllegalStateException(url + " imports a file that only " + entry + " may import");
-      joined.append('"').append(url).append("\": () => {\n").append(module.body()).append("return ").append(module.exports()).append(";\n},\n");
+      joined.append('"').append(url).append("\": () => {\n").append(module.body())
+          .append("return { ").append(listed(module, ModuleText.Export::asField)).append(" };\n},\n");
     });
-    return joined.append("};\n").append(NEED).append(first.body()).toString();
+    joined.append("};\n").append(NEED).append(first.body());
+    if (!first.exports().isEmpty()) joined.append("export { ").append(listed(first, ModuleText.Export::asName)).append(" };\n");
+    return joined.toString();
+  }
+
+  private static String listed(ModuleText module, Function<ModuleText.Export, String> how) {
+    return module.exports().stream().map(how).collect(Collectors.joining(", "));
   }
 
   private void follow(String url, Map<String, ModuleText> found, Set<String> way) {

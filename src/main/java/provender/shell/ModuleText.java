@@ -15,7 +15,19 @@ import java.util.regex.Pattern;
  * @param later those it imports only when it comes to it
  * @param apart import lines for files that stay files of their own
  */
-record ModuleText(String body, String exports, List<String> needs, List<String> later, List<String> apart) {
+record ModuleText(String body, List<Export> exports, List<String> needs, List<String> later, List<String> apart) {
+  /** A name for others and what it stands for; without a name, everything that another module exports. */
+  record Export(String name, String value) {
+    String asField() {
+      return name.isEmpty() ? "..." + value : name.equals(value) ? name : name + ": " + value;
+    }
+
+    String asName() {
+      if (!value.matches("[\\w$]+")) throw new IllegalStateException(value + " is passed on by a module that is joined for itself");
+      return value.equals(name) ? name : value + " as " + name;
+    }
+  }
+
   /** Ours say types in comments of two stars; licences are kept. */
   private static final Pattern NOTE = Pattern.compile("/\\*\\*(?!\\s*\\*?\\s*@license)(?!/)[\\s\\S]*?\\*/[ ]?|(?m)^[ \\t]*//.*$");
 
@@ -38,7 +50,7 @@ record ModuleText(String body, String exports, List<String> needs, List<String> 
     var needs = new ArrayList<String>();
     var later = new ArrayList<String>();
     var alone = new ArrayList<String>();
-    var exports = new ArrayList<String>();
+    var exports = new ArrayList<Export>();
     var text = NOTE.matcher(source).replaceAll("");
     text = IMPORT.matcher(text).replaceAll(found -> {
       var from = address.apply(found.group(2));
@@ -59,22 +71,22 @@ record ModuleText(String body, String exports, List<String> needs, List<String> 
     text = EXPORT_FROM.matcher(text).replaceAll(found -> {
       var from = address.apply(found.group(2));
       needs.add(from);
-      if (found.group(1).equals("*")) exports.add("...need(\"" + from + "\")");
-      else named(found.group(1)).forEach(pair -> exports.add(pair[1] + ": need(\"" + from + "\")." + pair[0]));
+      if (found.group(1).equals("*")) exports.add(new Export("", "need(\"" + from + "\")"));
+      else named(found.group(1)).forEach(pair -> exports.add(new Export(pair[1], "need(\"" + from + "\")." + pair[0])));
       return "";
     });
     text = EXPORT_LIST.matcher(text).replaceAll(found -> {
-      named(found.group(1)).forEach(pair -> exports.add(pair[1] + ": " + pair[0]));
+      named(found.group(1)).forEach(pair -> exports.add(new Export(pair[1], pair[0])));
       return "";
     });
     text = EXPORT_MADE.matcher(text).replaceAll(found -> {
-      exports.add(found.group(2));
+      exports.add(new Export(found.group(2), found.group(2)));
       return Matcher.quoteReplacement(found.group(1) + " " + found.group(2));
     });
     var strange = LEFT_OVER.matcher(text);
     if (strange.find()) throw new IllegalStateException(url + " has a line that cannot be joined: " + strange.group());
     var body = BLANK.matcher(text).replaceAll("");
-    return new ModuleText(body, "{ " + String.join(", ", exports) + " }", List.copyOf(needs), List.copyOf(later), List.copyOf(alone));
+    return new ModuleText(body, List.copyOf(exports), List.copyOf(needs), List.copyOf(later), List.copyOf(alone));
   }
 
   /** {@code { a, b as c }} as a pattern to take apart, {@code * as all} as a name, a default as what it is called. */

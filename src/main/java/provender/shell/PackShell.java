@@ -35,17 +35,18 @@ public final class PackShell {
 
   /** The scripts of the page and of the engine's thread as one file each, the styles as one, and the charts' library as a module. */
   private void join() throws IOException {
-    var scripts = new JoinedModules(pages, libraries, importMap(), APART);
+    var scripts = modules(pages, libraries);
     for (var script : new String[] {"/app.js", "/engine/worker.js"}) write(script.substring(1), scripts.from(script));
     write("css/index.css", JoinedStyles.from(pages.resolve("css/index.css"), libraries));
     write("lib/uplot/uPlot.js", Files.readString(libraries.resolve("uplot/uPlot.iife.min.js")) + "\nexport default uPlot;\n");
   }
 
-  private Map<String, String> importMap() throws IOException {
+  /** The modules of the pages, ready to be joined. */
+  static JoinedModules modules(Path pages, Path libraries) throws IOException {
     var map = new LinkedHashMap<String, String>();
     var written = new ObjectMapper().readTree(pages.resolve("import-map.json").toFile()).path("imports");
     written.properties().forEach(name -> map.put(name.getKey(), name.getValue().asText()));
-    return map;
+    return new JoinedModules(pages, libraries, map, APART);
   }
 
   private void write(String name, String text) throws IOException {

@@ -53,6 +53,12 @@ class JoinedModulesTest {
         .contains("\"/page.js\": () => {", "Promise.resolve().then(() => need(\"/page.js\"))", "const chart = () => import(\"/lib/chart.js\");");
   }
 
+  @Test void a_module_joined_for_itself_exports_what_it_did() throws IOException {
+    write("pages/app.js", "import { Fish } from \"./fish.js\";\nconst own = new Fish();\nexport { own as one };\nexport class Tank {}\n");
+    write("pages/fish.js", "export class Fish {}\n");
+    assertThat(joined()).endsWith("class Tank {}\nexport { own as one, Tank };\n");
+  }
+
   @Test void remarks_are_left_out_and_licences_kept() throws IOException {
     write("pages/app.js", "/** @import { Fish } from \"./types.js\" */\n/** @license terms */\n// a remark\nlet /** @type {number} */ n = 1; /* kept */\n");
     assertThat(joined()).endsWith("/** @license terms */\nlet n = 1; /* kept */\n");
