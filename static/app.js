@@ -1,5 +1,5 @@
 import { Desk } from "./desk.js";
-import { openEngine } from "./engine/index.js";
+import { Engine, readReference } from "./engine/index.js";
 import { FeedPage } from "./feeding/feed-page.js";
 import { FeedingList } from "./feeding/feeding-list.js";
 import { FeedingRow } from "./feeding/feeding-row.js";
@@ -127,18 +127,19 @@ await start().catch(tellNotStarted);
 /** Reads the phone, shows what it holds, and only then turns to the network. */
 async function start() {
   showTheme();
-  await loadText(language());
-  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
   const store = new PhoneStore();
   const sync = new Sync(store);
-  const desk = new Desk(store, sync, await openEngine());
-  await desk.start();
+  const desk = new Desk(store, sync, new Engine());
+  const reading = Promise.all([loadText(language()), desk.start(readReference())]);
+  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
+  await reading;
   addEventListener("hashchange", () => show(desk));
   desk.addEventListener("changed", () => show(desk));
   addEventListener("more-page-language", () => sayAnew(desk));
   show(desk);
   await sync.start();
   navigator.storage?.persist?.();
+  if (localStorage.getItem("provender.awake") === "on") import("./ui/awake.js").then(({ keepAwake }) => keepAwake());
   // Without a service worker only opening with no network is missing.
   watchForUpdates((takeOver) => desk.updateWaits(takeOver)).catch((fault) => console.warn("provender: not kept for offline:", fault));
 }
