@@ -43,6 +43,33 @@ export interface Refusal {
   refusedAt: string;
 }
 
+/** A picture on this phone, under the id of its entry. */
+export interface KeptPhoto {
+  id: string;
+  tank: string;
+  /** a JPEG */
+  bytes: ArrayBuffer;
+  /** taken with this phone */
+  own: boolean;
+  /** its tank again, while it waits to be sent */
+  waits?: string;
+  /** when it was sent or fetched */
+  seenAt?: number;
+  /** why the server did not take it */
+  problem?: Problem;
+}
+
+/** A photo as a page shows it. */
+export interface Shot {
+  id: string;
+  by: string;
+  happenedAt: string;
+  note: string;
+  sent: boolean;
+  /** why the server did not take it, if it did not */
+  problem: string;
+}
+
 /* The server's answers */
 
 export interface Problem {
@@ -126,6 +153,25 @@ export interface Household {
   role: Role;
 }
 
+/** A passkey of this keeper. */
+export interface OwnPasskey {
+  id: string;
+  name: string;
+  /** the name in the address it was made at */
+  place: string;
+  madeAt: string;
+  usedAt: string | null;
+}
+
+/** The authority with which a house trusts its server, if there is one. */
+export interface Trust {
+  offered: boolean;
+  names: string[];
+  fingerprint: string;
+  /** of the encrypted address */
+  port: number;
+}
+
 /** Who belongs to a household, who did, and what changed among them. */
 export interface HouseholdPeople {
   people: Member[];
@@ -159,6 +205,8 @@ export interface Tank {
 
 export interface TankRow extends Tank {
   household: string;
+  /** one of the demo's */
+  invented?: boolean;
   head: number;
   epoch: string | number;
 }
@@ -167,6 +215,8 @@ export interface TankRow extends Tank {
 
 export interface SyncStatus {
   unsent: number;
+  /** pictures that wait to be sent */
+  photos: number;
   refused: number;
   oldestUnsent: string | null;
   state: "sent" | "onPhone" | "needsYou";
@@ -422,6 +472,11 @@ export interface Ration {
   foods: { food: string; grams: Band }[];
 }
 
+/** What a feeding can be tapped in from: a part of {@link Today} that is kept on the phone. */
+export interface Glance extends Pick<Today, "day" | "minute" | "tank" | "feedings" | "measures" | "ownFoods" | "recipes"> {
+  fish: Pick<Fish, "id" | "name" | "commonName" | "species" | "count">[];
+}
+
 export interface DayRation {
   day: number;
   dueKj: number;
@@ -562,7 +617,7 @@ export interface ObjectStore {
   put(value: unknown, key?: unknown): Promise<unknown>;
   add(value: unknown, key?: unknown): Promise<unknown>;
   delete(key: unknown): Promise<void>;
-  index(name: string): { getAll(range?: unknown): Promise<any[]> };
+  index(name: string): { getAll(range?: unknown): Promise<any[]>; getAllKeys(range?: unknown): Promise<any[]> };
   createIndex(name: string, keyPath: string | string[]): void;
 }
 export type Reached = (store: string) => ObjectStore;
@@ -576,7 +631,8 @@ export interface Transaction {
 export interface Database {
   get(store: string, key: unknown): Promise<any>;
   getAll(store: string, range?: unknown, limit?: number): Promise<any[]>;
-  getAllFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
+  getAllFromIndex(store: string, index: string, range?: unknown, limit?: number): Promise<any[]>;
+  getAllKeysFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
   transaction(stores: string[], mode?: "readonly" | "readwrite", options?: { durability: "strict" }): Transaction;
   createObjectStore(name: string, options?: { keyPath: string | string[] }): ObjectStore;
   close(): void;

@@ -1,6 +1,7 @@
 /** @import { Problem } from "../types.js" */
 
 const PATIENCE_MILLIS = 20_000;
+const PICTURE_PATIENCE_MILLIS = 120_000;
 
 /** Nothing usable came back: no network, no server, too late, or a page in its place. Trying later is right. */
 export class NoAnswer extends Error {}
@@ -43,6 +44,19 @@ export const postJson = (path, body) =>
 export const putJson = (path, body) =>
   exchange(path, { method: "PUT", body: JSON.stringify(body), headers: { "Content-Type": "application/json" } });
 
+/** A picture on its way: it may take as long as a thin network needs. @param {string} path @param {ArrayBuffer} jpeg */
+export const putPicture = (path, jpeg) =>
+  exchange(path, { method: "PUT", body: jpeg, headers: { "Content-Type": "image/jpeg" }, signal: AbortSignal.timeout(PICTURE_PATIENCE_MILLIS) });
+
+/** @param {string} path @returns {Promise<ArrayBuffer | null>} null when the server has none (yet) */
+export async function getPicture(path) {
+  const answer = await fetch(path, { headers: { Accept: "image/jpeg" }, signal: AbortSignal.timeout(PICTURE_PATIENCE_MILLIS) })
+    .catch((fault) => Promise.reject(new NoAnswer(`no answer from ${path}`, { cause: fault })));
+  if (answer.status === 404) return null;
+  if (!answer.ok || answer.headers.get("Content-Type") !== "image/jpeg") throw new NoAnswer(`${path} answers ${answer.status}`);
+  return answer.arrayBuffer();
+}
+
 /** @param {string} path */
 export const deleteAt = (path) => exchange(path, { method: "DELETE" });
 
@@ -53,7 +67,7 @@ export const deleteAt = (path) => exchange(path, { method: "DELETE" });
  */
 async function exchange(path, request) {
   const headers = { Accept: "application/json, application/problem+json", ...request.headers };
-  const options = { ...request, headers, signal: AbortSignal.timeout(PATIENCE_MILLIS), credentials: /** @type {const} */ ("same-origin") };
+  const options = { signal: AbortSignal.timeout(PATIENCE_MILLIS), ...request, headers, credentials: /** @type {const} */ ("same-origin") };
   let answer, text;
   try {
     answer = await fetch(path, options);

@@ -71,7 +71,7 @@ class SessionCookies {
   }
 
   private NewCookie cookie(String token, int seconds, HttpServerRequest request) {
-    return new NewCookie.Builder(https ? Signed.COOKIE_OVER_HTTPS : Signed.COOKIE)
+    return new NewCookie.Builder(Signed.cookie(https, request))
         .value(token)
         .path("/")
         .httpOnly(true)

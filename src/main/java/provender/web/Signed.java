@@ -1,5 +1,6 @@
 package provender.web;
 
+import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.ws.rs.core.Cookie;
@@ -39,9 +40,14 @@ class Signed {
     this.sessions = sessions;
     this.people = people;
     this.headers = headers;
-    this.cookie = https ? COOKIE_OVER_HTTPS : COOKIE;
+    this.cookie = cookie(https, request.request());
     this.request = request;
     this.rates = rates;
+  }
+
+  /** The cookie's name for a phone that came over https, be it by a proxy; a plain one opens nothing there. */
+  static String cookie(boolean https, HttpServerRequest request) {
+    return https || request.isSSL() ? COOKIE_OVER_HTTPS : COOKIE;
   }
 
   @Nullable String token() {

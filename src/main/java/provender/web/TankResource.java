@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import provender.demo.DemoTanks;
 import provender.people.MemberStore;
 import provender.people.MemberStore.Member;
 import provender.people.PeopleStore;
@@ -47,14 +48,23 @@ class TankResource {
   private final SessionStore sessions;
   private final Signed signed;
   private final Hints hints;
+  private final DemoTanks invented;
 
-  TankResource(JournalStore journals, PeopleStore people, MemberStore members, SessionStore sessions, Signed signed, Hints hints) {
+  TankResource(
+      JournalStore journals,
+      PeopleStore people,
+      MemberStore members,
+      SessionStore sessions,
+      Signed signed,
+      Hints hints,
+      DemoTanks invented) {
     this.journals = journals;
     this.people = people;
     this.members = members;
     this.sessions = sessions;
     this.signed = signed;
     this.hints = hints;
+    this.invented = invented;
   }
 
   @GET
@@ -71,6 +81,7 @@ class TankResource {
       tank.put("id", seat.tank())
           .put("household", seat.household())
           .put("name", seat.tankName())
+          .put("invented", invented.isInvented(seat.tank()))
           .put("role", SessionCookies.lower(seat.role().name()))
           .put("zone", seat.zone())
           .put("head", position.head())

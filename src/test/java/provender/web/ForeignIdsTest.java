@@ -16,7 +16,7 @@ class ForeignIdsTest {
   private static final int REQUESTS = Integer.getInteger("fuzz.requests", 600);
   private static final List<String> THEIRS = List.of("quernhaven", "quernhaven-hall", "kettlewharf", "kettlewharf-tank", "kettlewharf-tub", "maren", "teo", "harbour-desk");
   private static final List<String> OURS = List.of("tannelwick", "tannelwick-market", "bram", "sunniva");
-  private static final List<String> SPOILERS = List.of("", "%20", "%00", "%25", "/", "/..", "%2f..%2f", ";x=1", "?", "#", "'--", "%27%20or%201=1", ".json", "%0d%0a", "*");
+  private static final List<String> SPOILERS = List.of("", "%20", "%00", "%25", "/", "/..", "%2f..%2f", ";x=1", "'--", "%27%20or%201=1", ".json", "%0d%0a", "*");
   private static final List<String> WORDS_OF_OTHERS =
       List.of("Quernhaven", "Entrance hall", "Maren", "Teo", "Ilka", "Kettle Wharf", "Wharf window", "Wenna");
   private static final List<String> PATHS = List.of(
@@ -39,8 +39,8 @@ class ForeignIdsTest {
         String id = random.nextInt(4) == 0 ? one(OURS, random) : spoilt(one(THEIRS, random), random);
         path = path.replaceFirst("\\{id}", id.replace("$", ""));
       }
-      if (asked[0].equals("DELETE") && path.contains("bram") || path.endsWith("?")) {
-        continue; // The first would be leaving, and the client sends no address that ends so.
+      if (asked[0].equals("DELETE") && path.contains("bram")) {
+        continue; // would be leaving
       }
       Response answer = People.OTHER_KEEPER.asks().urlEncodingEnabled(false).redirects().follow(false).request(asked[0], path);
       String said = answer.asString();
