@@ -1,12 +1,13 @@
 /** @import { Cleared, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow, Today } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
-/** @import { Engine } from "./engine/index.js" */
+import { Engine } from "./engine/index.js";
 import { OpenTank } from "./open-tank.js";
 import { Records } from "./records/records.js";
 import { newId } from "./store/ids.js";
 import { StorageCleared } from "./store/phone-store.js";
 import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, putJson, SignInNeeded } from "./sync/http.js";
+import { isoOf } from "./text/local-time.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 const A_PAGE = 500;
@@ -37,6 +38,8 @@ export class Desk extends EventTarget {
   #store;
   #sync;
   #engine;
+  /** @type {Engine | null} */
+  #aside = null;
   /** @type {OpenTank | null} */
   #open = null;
   /** @type {import("./photo/album.js").Album | undefined} */
@@ -317,10 +320,18 @@ export class Desk extends EventTarget {
    * @returns {Promise<{ today: Today | null, unsent: number, whole: boolean }>} whole: all of it is here
    */
   async lookAt(row) {
-    const aside = new OpenTank(row);
-    const [waiting, cursor] = [await this.#store.waiting(), await this.#store.cursor(row.id)];
-    await aside.fill(this.#bench.tank(), this.#store.entriesOf(row.id));
-    return { today: aside.today, unsent: waiting.filter(({ tank }) => tank === row.id).length, whole: (cursor?.after ?? -1) >= row.head };
+    // An engine of its own: the one of the desk holds the open tank.
+    this.#aside ??= new Engine();
+    const now = isoOf(this.records.clock.now(), row.zone || Intl.DateTimeFormat().resolvedOptions().timeZone);
+    const [waiting, cursor, today] = await Promise.all([this.#store.waiting(), this.#store.cursor(row.id),
+      this.#aside.ask("open", row.id, now).catch((/** @type {unknown} */ fault) => console.error("provender: a tank could not be reckoned:", fault))]);
+    return { today: today ?? null, unsent: waiting.filter(({ tank }) => tank === row.id).length, whole: (cursor?.after ?? -1) >= row.head };
+  }
+
+  /** Lets go of what {@link lookAt} needed. */
+  lookAway() {
+    this.#aside?.end();
+    this.#aside = null;
   }
 
   nowIso() {

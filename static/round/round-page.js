@@ -43,6 +43,7 @@ export class RoundPage extends Element {
   disconnectedCallback() {
     super.disconnectedCallback();
     this.desk?.removeEventListener("came", this.#came);
+    this.desk?.lookAway();
   }
 
   render() {
@@ -111,7 +112,7 @@ export class RoundPage extends Element {
       this.#waiting.delete(id);
       const { desk } = this;
       const row = desk?.tanks.find((tank) => tank.id === id);
-      if (desk && row) await this.#reckonOne(desk, row);
+      if (desk && row && this.isConnected) await this.#reckonOne(desk, row);
       this.done = this.#standings.size + this.troubled.length;
       await new Promise((resolve) => setTimeout(resolve));
     }
