@@ -43,6 +43,33 @@ export interface Refusal {
   refusedAt: string;
 }
 
+/** A picture on this phone, under the id of its entry. */
+export interface KeptPhoto {
+  id: string;
+  tank: string;
+  /** a JPEG */
+  bytes: ArrayBuffer;
+  /** taken with this phone */
+  own: boolean;
+  /** its tank again, while it waits to be sent */
+  waits?: string;
+  /** when it was sent or fetched */
+  seenAt?: number;
+  /** why the server did not take it */
+  problem?: Problem;
+}
+
+/** A photo as a page shows it. */
+export interface Shot {
+  id: string;
+  by: string;
+  happenedAt: string;
+  note: string;
+  sent: boolean;
+  /** why the server did not take it, if it did not */
+  problem: string;
+}
+
 /* The server's answers */
 
 export interface Problem {
@@ -124,6 +151,29 @@ export interface Household {
   role: Role;
 }
 
+/** Who belongs to a household, who did, and what changed among them. */
+export interface HouseholdPeople {
+  people: Member[];
+  former: (Keeper & { endedAt: string })[];
+  changes: { at: string; by: string; about?: string; what: string; role?: Role }[];
+  /** for stewards only */
+  invitations?: { id: string; role: Role; expiresAt: string }[];
+}
+
+export interface Member extends Keeper {
+  role: Role;
+}
+
+/** A phone on which this keeper is signed in. */
+export interface OwnPhone {
+  id: string;
+  name: string;
+  openedAt: string;
+  lastUsedAt: string | null;
+  /** this one */
+  asking: boolean;
+}
+
 export interface Tank {
   id: string;
   name: string;
@@ -134,6 +184,8 @@ export interface Tank {
 
 export interface TankRow extends Tank {
   household: string;
+  /** one of the demo's */
+  invented?: boolean;
   head: number;
   epoch: string | number;
 }
@@ -142,6 +194,8 @@ export interface TankRow extends Tank {
 
 export interface SyncStatus {
   unsent: number;
+  /** pictures that wait to be sent */
+  photos: number;
   refused: number;
   oldestUnsent: string | null;
   state: "sent" | "onPhone" | "needsYou";
@@ -361,6 +415,11 @@ export interface Ration {
   foods: { food: string; grams: Band }[];
 }
 
+/** What a feeding can be tapped in from: a part of {@link Today} that is kept on the phone. */
+export interface Glance extends Pick<Today, "day" | "minute" | "tank" | "feedings" | "measures" | "ownFoods" | "recipes"> {
+  fish: Pick<Fish, "id" | "name" | "commonName" | "species" | "count">[];
+}
+
 export interface DayRation {
   day: number;
   dueKj: number;
@@ -501,7 +560,7 @@ export interface ObjectStore {
   put(value: unknown, key?: unknown): Promise<unknown>;
   add(value: unknown, key?: unknown): Promise<unknown>;
   delete(key: unknown): Promise<void>;
-  index(name: string): { getAll(range?: unknown): Promise<any[]> };
+  index(name: string): { getAll(range?: unknown): Promise<any[]>; getAllKeys(range?: unknown): Promise<any[]> };
   createIndex(name: string, keyPath: string | string[]): void;
 }
 export type Reached = (store: string) => ObjectStore;
@@ -515,7 +574,8 @@ export interface Transaction {
 export interface Database {
   get(store: string, key: unknown): Promise<any>;
   getAll(store: string, range?: unknown, limit?: number): Promise<any[]>;
-  getAllFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
+  getAllFromIndex(store: string, index: string, range?: unknown, limit?: number): Promise<any[]>;
+  getAllKeysFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
   transaction(stores: string[], mode?: "readonly" | "readwrite", options?: { durability: "strict" }): Transaction;
   createObjectStore(name: string, options?: { keyPath: string | string[] }): ObjectStore;
   close(): void;

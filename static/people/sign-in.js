@@ -37,6 +37,7 @@ export class SignIn extends Element {
         <p id="sign-in-trouble" role="alert">${this.trouble ? t(`people.signIn.${this.trouble}`) : ""}</p>
         <button class="primary" ?disabled=${this.waiting}>${t(this.waiting ? "people.signIn.waiting" : "people.signIn.go")}</button>
         <p>${t("people.signIn.once")}</p>
+        <details><summary>${t("people.signIn.forgot")}</summary><p>${t("people.signIn.forgotMeans")}</p></details>
         ${this.first ? html`<p><a class="firm" href="#/first-start">${t("people.firstStart.link")}</a></p>` : ""}
       </form>`;
   }

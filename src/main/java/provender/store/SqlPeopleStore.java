@@ -52,7 +52,7 @@ class SqlPeopleStore implements PeopleStore {
   public List<Seat> seats(String keeperId) {
     List<Seat> seats = new ArrayList<>();
     for (MembershipRow member : memberships.list("key.keeper = ?1 and endedAt is null order by key.household", keeperId)) {
-      for (TankRow tank : tanks.list("key.household = ?1 order by name", member.key.household())) {
+      for (TankRow tank : tanks.list("key.household = ?1 and putAwayAt is null order by name", member.key.household())) {
         seats.add(new Seat(tank.key.household(), tank.key.tank(), tank.name, tank.zone, member.role));
       }
     }

@@ -19,6 +19,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import provender.demo.DemoTanks;
 import provender.people.PeopleStore;
 import provender.people.Seat;
 import provender.sync.Answer;
@@ -41,12 +42,14 @@ class TankResource {
   private final PeopleStore people;
   private final Signed signed;
   private final Hints hints;
+  private final DemoTanks invented;
 
-  TankResource(JournalStore journals, PeopleStore people, Signed signed, Hints hints) {
+  TankResource(JournalStore journals, PeopleStore people, Signed signed, Hints hints, DemoTanks invented) {
     this.journals = journals;
     this.people = people;
     this.signed = signed;
     this.hints = hints;
+    this.invented = invented;
   }
 
   @GET
@@ -62,6 +65,7 @@ class TankResource {
       tank.put("id", seat.tank())
           .put("household", seat.household())
           .put("name", seat.tankName())
+          .put("invented", invented.isInvented(seat.tank()))
           .put("role", SessionCookies.lower(seat.role().name()))
           .put("zone", seat.zone())
           .put("head", position.head())
