@@ -151,6 +151,25 @@ export interface Household {
   role: Role;
 }
 
+/** A passkey of this keeper. */
+export interface OwnPasskey {
+  id: string;
+  name: string;
+  /** the name in the address it was made at */
+  place: string;
+  madeAt: string;
+  usedAt: string | null;
+}
+
+/** The authority with which a house trusts its server, if there is one. */
+export interface Trust {
+  offered: boolean;
+  names: string[];
+  fingerprint: string;
+  /** of the encrypted address */
+  port: number;
+}
+
 /** Who belongs to a household, who did, and what changed among them. */
 export interface HouseholdPeople {
   people: Member[];

@@ -36,6 +36,7 @@ export class MorePage extends Element {
         <div class="stack">
           ${desk.updateReady ? html`<section class="update"><h2>${t("more.update")}</h2><p>${t("more.updateMeans")}</p>
             <button type="button" class="deed" @click=${() => desk.update()}>${t("more.updateNow")}</button></section>` : ""}
+          <plain-address></plain-address>
           <section>
             <h2>${t("more.theme")}</h2>
             <fieldset class="choices"><legend class="unseen">${t("more.theme")}</legend>
