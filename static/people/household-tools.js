@@ -2,6 +2,7 @@ import { html } from "lit";
 import { SaidNo } from "../sync/http.js";
 import { t } from "../text/index.js";
 import { Element } from "../ui/element.js";
+import { fieldsRefused } from "./asking.js";
 /** @import { Field, Values } from "../setup/record-form.js" */
 /** @import { Household } from "../types.js" */
 
@@ -61,7 +62,7 @@ export class HouseholdTools extends Element {
       await deed();
     } catch (fault) {
       this.trouble = fault instanceof SaidNo
-        ? fault.problem.errors.map(({ field, takes }) => `${field}: ${takes}`).join(" ") : t("people.needsNetwork");
+        ? fieldsRefused(fault.problem.errors, { name: "tank" }) : t("people.needsNetwork");
     } finally {
       this.waiting = false;
     }
