@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
+import io.restassured.response.Response;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -72,6 +73,21 @@ class AuditLogTest {
       assertThat(event.get("status").asInt()).isEqualTo(404);
       assertThat(event.get("path").asText()).isEqualTo("/api/v1/tanks/" + People.TANK + "/entries");
     });
+  }
+
+  @Test
+  void behind_a_proxy_on_this_machine_the_address_is_the_phones_and_another_phone_is_not_made_to_wait_for_its_guesses() throws Exception {
+    for (int i = 0; i < 5; i++) {
+      guessFrom("203.0.113.9", i).then().statusCode(400);
+    }
+    guessFrom("203.0.113.77", 5).then().statusCode(400);
+    assertThat(events()).extracting(event -> event.get("address").asText())
+        .containsOnly("203.0.113.9", "203.0.113.77").contains("203.0.113.9");
+  }
+
+  private static Response guessFrom(String address, int guess) {
+    return given().header("X-Forwarded-For", address).contentType(ContentType.JSON)
+        .body(Map.of("name", "Warden of the far pier", "password", "guess " + guess)).post("/api/v1/session");
   }
 
   @Test
