@@ -52,6 +52,8 @@ class PhotoIT {
 
     second.locator("photo-strip dialog button").last().click();
     assertThat(second.locator("feeding-row").first().locator("photo-strip")).hasCount(0);
+    second.locator("undo-toast button.undo").click();
+    assertThat(second.locator("feeding-row").first().locator("photo-strip img")).isVisible();
   }
 
   @Test
