@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import provender.Phone;
@@ -54,6 +57,30 @@ class PhotoIT {
     assertThat(second.locator("feeding-row").first().locator("photo-strip")).hasCount(0);
     second.locator("undo-toast button.undo").click();
     assertThat(second.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+  }
+
+  @Test
+  void a_photo_that_a_restored_backup_lacks_is_sent_once_more() throws Exception {
+    Page page = glass.signedIn();
+    page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
+    page.locator("feeding-edit photo-picker input").setInputFiles(photo());
+    page.locator("feeding-edit photo-picker img").waitFor();
+    page.locator("feeding-edit button.firm").click();
+    assertThat(page.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+    Glass.until(page, "() => document.querySelector('feed-page').desk.status.state === 'sent'", null);
+    String sent = onTheServer();
+
+    glass.killServer();
+    try (Connection database = DriverManager.getConnection("jdbc:h2:file:" + glass.server().data().toAbsolutePath().resolve("provender")
+        + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE", "provender", ""); Statement statement = database.createStatement()) {
+      assertThat(statement.executeUpdate("delete from photo")).isEqualTo(1);
+    }
+    glass.startServerAgain("-Dprovender.restored=true");
+    page.evaluate("document.querySelector('feed-page').desk.syncNow()");
+    for (int i = 0; i < 300 && !onTheServer().equals(sent); i++) {
+      page.waitForTimeout(100);
+    }
+    assertThat(onTheServer()).isEqualTo(sent);
   }
 
   @Test
