@@ -13,7 +13,11 @@ export class PeoplePage extends Element {
       <div class="columns">
         <div class="stack">${repeat(desk.households, ({ id }) => id, (household) => html`
           <household-people .desk=${desk} .household=${household}></household-people>`)}</div>
-        <own-phones .desk=${desk}></own-phones>
+        <div class="stack">
+          <own-phones .desk=${desk}></own-phones>
+          <own-passkeys .desk=${desk}></own-passkeys>
+          <own-data .desk=${desk}></own-data>
+        </div>
       </div>`;
   }
 }

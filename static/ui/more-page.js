@@ -36,6 +36,7 @@ export class MorePage extends Element {
         <div class="stack">
           ${desk.updateReady ? html`<section class="update"><h2>${t("more.update")}</h2><p>${t("more.updateMeans")}</p>
             <button type="button" class="deed" @click=${() => desk.update()}>${t("more.updateNow")}</button></section>` : ""}
+          <plain-address></plain-address>
           <section>
             <h2>${t("more.theme")}</h2>
             <fieldset class="choices"><legend class="unseen">${t("more.theme")}</legend>
@@ -63,6 +64,7 @@ export class MorePage extends Element {
             <h2>${t("more.tanks")}</h2>
             <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
               <a class="firm" href="#/feeders">${t("feeder.heading")}</a>
+              ${desk.tanks.length > 1 ? html`<a class="firm" href="#/round">${t("round.heading")}</a>` : ""}
               <a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
           </section>
           ${this.#records(desk)}

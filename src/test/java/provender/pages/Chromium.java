@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 final class Chromium implements AutoCloseable {
   private static final String USUAL = "/usr/bin/chromium";
   static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-      "--disable-background-networking", "--disable-component-update", "--disable-sync");
+      "--host-resolver-rules=MAP *.example 127.0.0.1", "--disable-background-networking", "--disable-component-update", "--disable-sync");
 
   private final Playwright playwright = Playwright.create(
       new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));

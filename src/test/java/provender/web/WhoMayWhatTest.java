@@ -45,6 +45,9 @@ class WhoMayWhatTest {
           entry("person", "{\"person\":\"{person}\"}"),
           entry("reset", "{\"code\":\"guessed\",\"password\":\"long enough to pass\"}"),
           entry("password", "{\"old\":\"not the old one\",\"password\":\"long enough to pass\"}"),
+          entry("confirm", "{\"password\":\"not their password\"}"),
+          entry("credential", "{\"name\":\"A phone\",\"credential\":{}}"),
+          entry("renamed", "{\"name\":\"A phone\"}"),
           entry("", ""));
 
   @Test
@@ -85,7 +88,7 @@ class WhoMayWhatTest {
     if (body.contains("{person}")) {
       body = body.replace("{person}", People.KEEPER.someoneNew().id());
     }
-    boolean mayEndSomething = method.equals("DELETE") || pattern.endsWith("hand-over");
+    boolean mayEndSomething = method.equals("DELETE") || pattern.endsWith("hand-over") || pattern.equals("/api/v1/session");
     var asked = mayEndSomething ? who.asksAsSomeoneNew() : who.asks();
     if (row.get("body").equals("jpeg")) {
       asked = asked.contentType("image/jpeg").body(Snapshot.jpeg(8, 8));
@@ -95,7 +98,7 @@ class WhoMayWhatTest {
     if (path.endsWith("/hints")) {
       return statusOfALine(who, path);
     }
-    return asked.request(method, path).statusCode();
+    return PasskeysTest.named(asked).request(method, path).statusCode();
   }
 
   /** Whoever and whatever may be ended is made for this one question. */
@@ -108,6 +111,9 @@ class WhoMayWhatTest {
     if (path.contains("{device}")) {
       String ofSomeoneElse = People.KEEPER.someoneNew().asks().get("/api/v1/session/devices").path("devices[0].id");
       path = path.replace("{device}", ofSomeoneElse);
+    }
+    if (path.contains("{passkey}")) {
+      path = path.replace("{passkey}", PasskeysTest.make(People.KEEPER.someoneNew(), new SoftKey(PasskeysTest.origin())).path("id"));
     }
     if (path.contains("{invitation}")) {
       People.invitation(People.STEWARD, People.HOUSEHOLD, "guest");
