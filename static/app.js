@@ -1,5 +1,5 @@
 import { Desk } from "./desk.js";
-import { openEngine } from "./engine/index.js";
+import { Engine, readReference } from "./engine/index.js";
 import { FeedPage } from "./feeding/feed-page.js";
 import { FeedingList } from "./feeding/feeding-list.js";
 import { FeedingRow } from "./feeding/feeding-row.js";
@@ -14,10 +14,23 @@ import { FishPage } from "./fish/fish-page.js";
 import { FishRow } from "./fish/fish-row.js";
 import { SameFeeding } from "./feeding/same-feeding.js";
 import { FirstStart } from "./people/first-start.js";
+import { HouseholdPeople } from "./people/household-people.js";
 import { HouseholdTools } from "./people/household-tools.js";
 import { JoinPage } from "./people/join-page.js";
+import { MemberCard } from "./people/member-card.js";
+import { OwnData } from "./people/own-data.js";
+import { OwnPasskeys } from "./people/own-passkeys.js";
+import { OwnPhones } from "./people/own-phones.js";
+import { PeoplePage } from "./people/people-page.js";
+import { QrCode } from "./people/qr-code.js";
+import { ResetPage } from "./people/reset-page.js";
+import { PlainAddress } from "./people/plain-address.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
+import { RoundPage } from "./round/round-page.js";
+import { RoundRow } from "./round/round-row.js";
+import { VisitPlan } from "./round/visit-plan.js";
+import { TrustPage } from "./people/trust-page.js";
 import { FishAdder } from "./setup/fish-adder.js";
 import { RecordForm } from "./setup/record-form.js";
 import { HistoryPage } from "./records/history-page.js";
@@ -67,18 +80,29 @@ const elements = {
   "fish-page": FishPage,
   "fish-row": FishRow,
   "food-tiles": FoodTiles,
+  "household-people": HouseholdPeople,
   "history-page": HistoryPage,
   "household-tools": HouseholdTools,
   "join-page": JoinPage,
   "level-chart": LevelChart,
+  "member-card": MemberCard,
   "measure-steps": MeasureSteps,
   "more-page": MorePage,
   "nav-bar": NavBar,
+  "own-data": OwnData,
+  "own-passkeys": OwnPasskeys,
+  "own-phones": OwnPhones,
   "page-head": PageHead,
+  "people-page": PeoplePage,
+  "qr-code": QrCode,
+  "plain-address": PlainAddress,
   "ration-panel": RationPanel,
   "record-form": RecordForm,
   "records-page": RecordsPage,
   "refused-list": RefusedList,
+  "reset-page": ResetPage,
+  "round-page": RoundPage,
+  "round-row": RoundRow,
   "same-feeding": SameFeeding,
   "setup-page": SetupPage,
   "sign-in": SignIn,
@@ -87,7 +111,9 @@ const elements = {
   "tank-list": TankList,
   "tide-line": TideLine,
   "today-page": TodayPage,
+  "trust-page": TrustPage,
   "undo-toast": UndoToast,
+  "visit-plan": VisitPlan,
   "water-page": WaterPage,
   "week-chart": WeekChart,
   "week-page": WeekPage,
@@ -99,26 +125,29 @@ const elements = {
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
   join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", records: "records-page", history: "history-page", "first-start": "first-start",
+  people: "people-page", reset: "reset-page", trust: "trust-page", round: "round-page",
 };
-const openToAll = ["sign-in", "join", "first-start"];
+const openToAll = ["sign-in", "join", "first-start", "reset", "trust"];
+const needNoTank = ["tanks", "people", "round"];
 
 await start().catch(tellNotStarted);
 
 /** Reads the phone, shows what it holds, and only then turns to the network. */
 async function start() {
   showTheme();
-  await loadText(language());
-  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
   const store = new PhoneStore();
   const sync = new Sync(store);
-  const desk = new Desk(store, sync, await openEngine());
-  await desk.start();
+  const desk = new Desk(store, sync, new Engine());
+  const reading = Promise.all([loadText(language()), desk.start(readReference())]);
+  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
+  await reading;
   addEventListener("hashchange", () => show(desk));
   desk.addEventListener("changed", () => show(desk));
   addEventListener("more-page-language", () => sayAnew(desk));
   show(desk);
   await sync.start();
   navigator.storage?.persist?.();
+  if (localStorage.getItem("provender.awake") === "on") import("./ui/awake.js").then(({ keepAwake }) => keepAwake());
   // Without a service worker only opening with no network is missing.
   watchForUpdates((takeOver) => desk.updateWaits(takeOver)).catch((fault) => console.warn("provender: not kept for offline:", fault));
 }
@@ -134,7 +163,7 @@ function tellNotStarted(fault) {
 function show(desk) {
   const named = location.hash.slice(2).split("/")[0];
   const place = named in pages ? named : "feed";
-  const asksFirst = openToAll.includes(place) ? null : !desk.keeper ? "sign-in" : desk.tank ? null : "tank-list";
+  const asksFirst = openToAll.includes(place) ? null : !desk.keeper ? "sign-in" : desk.tank || needNoTank.includes(place) ? null : "tank-list";
   mount(asksFirst ?? pages[place], desk);
   showNav(desk.keeper && desk.tank ? place : null, desk);
   showTrouble(desk.trouble ? t("status.notReckoned") : desk.fetching ? t("status.fetching", desk.fetching) : "");

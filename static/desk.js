@@ -1,11 +1,13 @@
-/** @import { Bench, Cleared, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { Cleared, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow, Today } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
+import { Engine } from "./engine/index.js";
 import { OpenTank } from "./open-tank.js";
 import { Records } from "./records/records.js";
 import { newId } from "./store/ids.js";
 import { StorageCleared } from "./store/phone-store.js";
-import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, SignInNeeded } from "./sync/http.js";
+import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, putJson, SignInNeeded } from "./sync/http.js";
+import { isoOf } from "./text/local-time.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 const A_PAGE = 500;
@@ -17,6 +19,7 @@ const foodsToBeginWith = ["nori_dried", "mysis_frozen", "brine_shrimp_adult_enri
 /**
  * The open tank: entries in, how things stand today out.
  * @fires changed - anything shown may be different now
+ * @fires came - entries of a tank, open or not; its id
  * @fires update-ready - a new version waits for the keeper's word
  */
 export class Desk extends EventTarget {
@@ -26,17 +29,21 @@ export class Desk extends EventTarget {
   tanks = [];
   /** @type {Household[]} */
   households = [];
-  /** @type {ReferenceMaps} */
-  reference;
+  /** The published tables. @type {ReferenceMaps} */
+  reference = { foods: new Map(), supplements: new Map(), species: new Map(), guilds: new Map(), sources: new Map(), families: new Map(), constants: new Map() };
   /** Where the records are, and what of them waits for a person. */
   records;
   /** Storage that was cleared away under this page, until somebody has read of it. @type {Cleared | null} */
   cleared = null;
   #store;
   #sync;
-  #bench;
+  #engine;
+  /** @type {Engine | null} */
+  #aside = null;
   /** @type {OpenTank | null} */
   #open = null;
+  /** @type {import("./photo/album.js").Album | undefined} */
+  #album;
   #refoldWanted = false;
   /** The last place in the open tank's journal that this phone holds. */
   #seen = 0;
@@ -46,28 +53,28 @@ export class Desk extends EventTarget {
   /**
    * @param {PhoneStore} store
    * @param {Sync} sync
-   * @param {{ bench: Bench, reference: ReferenceMaps }} engine
+   * @param {Engine} engine
    */
-  constructor(store, sync, { bench, reference }) {
+  constructor(store, sync, engine) {
     super();
     this.#store = store;
     this.#sync = sync;
-    this.#bench = bench;
-    this.reference = reference;
+    this.#engine = engine;
     this.records = new Records(store, sync);
   }
 
-  /** Takes up what the phone holds; needs no network. */
-  async start() {
-    await this.records.phone.look();
+  /** Takes up what the phone holds; needs no network. @param {Promise<ReferenceMaps>} tables on their way */
+  async start(tables) {
+    const settings = ["keeper", "tanks", "households", "openTank"].map((key) => this.#store.setting(key));
+    await Promise.all([this.records.phone.look(), this.records.clock.start()]);
     this.cleared = (await this.records.phone.cleared()) ?? null;
-    await this.records.clock.start();
-    this.keeper = (await this.#store.setting("keeper")) ?? null;
-    this.tanks = (await this.#store.setting("tanks")) ?? [];
-    this.households = (await this.#store.setting("households")) ?? [];
+    const [keeper, tanks, households, last] = await Promise.all(settings);
+    this.keeper = keeper ?? null;
+    this.tanks = tanks ?? [];
+    this.households = households ?? [];
     this.#listen();
-    const last = await this.#store.setting("openTank");
     if (this.keeper && this.tanks.some(({ id }) => id === last)) await this.open(last);
+    this.reference = await tables;
     setInterval(() => this.#refold(), REFOLD_EVERY_MILLIS);
     document.addEventListener("visibilitychange", () => !document.hidden && this.#refold());
   }
@@ -80,9 +87,14 @@ export class Desk extends EventTarget {
     return this.#open?.today ?? null;
   }
 
+  /** What a feeding can be tapped in from: today, or what this phone saw last until that is reckoned. */
+  get glance() {
+    return this.today ?? this.#open?.glance ?? null;
+  }
+
   /** The published foods and this tank's own, by key. @returns {Map<string, Food>} */
   get foods() {
-    const own = this.today?.ownFoods ?? [];
+    const own = this.glance?.ownFoods ?? [];
     return own.length ? new Map([...this.reference.foods, ...own.map((food) => /** @type {[string, Food]} */ ([food.key, food]))])
       : this.reference.foods;
   }
@@ -121,7 +133,16 @@ export class Desk extends EventTarget {
    * @param {object} asked
    */
   async comeIn(path, asked) {
-    const session = await postJson(path, asked);
+    await this.#cameIn(await postJson(path, { ...asked, device: phoneName() }));
+  }
+
+  /** What this keeper may do has changed: asks the server who they are now. */
+  async askAgain() {
+    await this.#cameIn(await getJson("/api/v1/session"));
+  }
+
+  /** @param {{ keeper: Keeper, households: Household[] }} session */
+  async #cameIn(session) {
     const { tanks } = await getJson("/api/v1/tanks");
     await this.#store.keep("keeper", session.keeper);
     await this.#store.keep("households", session.households);
@@ -145,6 +166,26 @@ export class Desk extends EventTarget {
     await this.record("record", { record: "tank", key: id, set: { name: asked.name, usualFoods: foodsToBeginWith } });
   }
 
+  /** Puts a tank away with all its journal, or brings it back. @param {string} id @param {boolean} away */
+  async putAway(id, away) {
+    const path = `/api/v1/tanks-away/${encodeURIComponent(id)}`;
+    await (away ? putJson(path, {}) : deleteAt(path));
+    const { tanks } = await getJson("/api/v1/tanks");
+    await this.#store.keep("tanks", tanks);
+    this.tanks = tanks;
+    if (away && this.tank?.id === id) {
+      this.#open = null;
+      this.#sync.watch(null);
+      await this.#store.keep("openTank", undefined);
+    }
+    this.#changed();
+  }
+
+  /** The tanks that were put away. @returns {Promise<TankRow[]>} */
+  async tanksAway() {
+    return (await getJson("/api/v1/tanks-away")).tanks;
+  }
+
   /** A code that lets one person in. @param {string} household @param {string} role @returns {Promise<{ code: string }>} */
   invite(household, role) {
     return postJson(`/api/v1/households/${encodeURIComponent(household)}/invitations`, { role });
@@ -165,9 +206,12 @@ export class Desk extends EventTarget {
   async open(id) {
     const row = this.tanks.find((tank) => tank.id === id);
     if (!row) throw new Error(`no tank ${id} among those of ${this.keeper?.name}`);
-    this.#open = new OpenTank(row, this.records.clock);
+    const opened = new OpenTank(row, this.#engine, this.records.clock, () => this.#changed());
+    opened.glimpse(await this.#store.setting(`glance ${id}`));
+    this.#open = opened;
+    opened.fill();
+    this.#changed();
     this.#seen = (await this.#store.cursor(id))?.after ?? 0;
-    await this.#fill(this.#open);
     await this.#store.follow(id);
     await this.#store.keep("openTank", id);
     this.#sync.watch(id);
@@ -178,10 +222,10 @@ export class Desk extends EventTarget {
    * Writes an entry on this phone. Resolves when it is safely saved; the figures follow, and sending comes after.
    * @param {string} kind
    * @param {Record<string, unknown>} body
-   * @param {{ happenedAt?: string }} [when] local time with offset; now when not given
+   * @param {{ happenedAt?: string, picture?: ArrayBuffer }} [more] happenedAt: local time with offset; now when not given
    * @returns {Promise<Entry>}
    */
-  async record(kind, body, { happenedAt } = {}) {
+  async record(kind, body, { happenedAt, picture } = {}) {
     const { keeper } = this;
     const opened = this.#opened();
     if (!keeper) throw new Error("nobody has signed in on this phone");
@@ -189,7 +233,7 @@ export class Desk extends EventTarget {
       id: newId(), tank: opened.tank.id, device: this.records.phone.device, kind, v: 1, happenedAt: happenedAt ?? opened.nowIso(),
       zone: opened.zone, recordedAt: new Date().toISOString(), by: keeper.id,
       body: kind === "record" ? withSeen(body, this.today?.guarded ?? []) : structuredClone(body),
-    });
+    }, picture);
     opened.take([entry]);
     // The tap is answered first, the day is reckoned right after.
     this.#refoldAfterPaint();
@@ -198,14 +242,14 @@ export class Desk extends EventTarget {
     return entry;
   }
 
-  /** A tap must not be lost because the storage was cleared a moment ago. @param {Omit<Entry, "deviceSeq">} draft */
-  async #written(draft) {
+  /** A tap must not be lost because the storage was cleared a moment ago. @param {Omit<Entry, "deviceSeq">} draft @param {ArrayBuffer} [picture] */
+  async #written(draft, picture) {
     try {
-      return await this.#store.record(draft);
+      return await this.#store.record(draft, picture);
     } catch (fault) {
       if (!(fault instanceof StorageCleared)) throw fault;
       await this.#settleAgain();
-      return this.#store.record({ ...draft, device: this.records.phone.device });
+      return this.#store.record({ ...draft, device: this.records.phone.device }, picture);
     }
   }
 
@@ -222,7 +266,7 @@ export class Desk extends EventTarget {
   /** @param {string} id of a refused entry */
   async tryAgain(id) {
     const tank = await this.records.tryAgain(id);
-    if (tank) await this.#rereadIfOpen(tank);
+    if (tank) this.#rereadIfOpen(tank);
   }
 
   /** An entry of the open tank and everything done to it, in the order in which it counts. @param {string} id */
@@ -237,9 +281,16 @@ export class Desk extends EventTarget {
     this.#changed();
   }
 
-  /** One calculation of the engine's contract. @param {string} name @param {object} input */
+  /** Photos, and what was noted of a fish: fetched when first asked for. */
+  async album() {
+    const { Album } = await import("./photo/album.js");
+    this.#album ??= new Album(this, this.#store.photos);
+    return this.#album;
+  }
+
+  /** One calculation of the engine's contract. @param {string} name @param {object} input @returns {Promise<any>} */
   calc(name, input) {
-    return this.#bench.calc(name, input);
+    return this.#engine.ask("calc", name, input);
   }
 
   /** What feeding does to the open tank's water, reckoned when asked. */
@@ -255,6 +306,32 @@ export class Desk extends EventTarget {
   /** Who is reckoned to have got how much of one of the last days' feedings. @param {string} feeding its id */
   shares(feeding) {
     return this.#opened().shares(feeding);
+  }
+
+  /** Begins to keep a copy of these tanks too, so that their entries come with the next exchange. @param {string[]} ids */
+  async follow(ids) {
+    for (const id of ids) await this.#store.follow(id);
+    this.#sync.nudge();
+  }
+
+  /**
+   * How a tank stands that is not on the desk, from what this phone holds of it.
+   * @param {TankRow} row
+   * @returns {Promise<{ today: Today | null, unsent: number, whole: boolean }>} whole: all of it is here
+   */
+  async lookAt(row) {
+    // An engine of its own: the one of the desk holds the open tank.
+    this.#aside ??= new Engine();
+    const now = isoOf(this.records.clock.now(), row.zone || Intl.DateTimeFormat().resolvedOptions().timeZone);
+    const [waiting, cursor, today] = await Promise.all([this.#store.waiting(), this.#store.cursor(row.id),
+      this.#aside.ask("open", row.id, now).catch((/** @type {unknown} */ fault) => console.error("provender: a tank could not be reckoned:", fault))]);
+    return { today: today ?? null, unsent: waiting.filter(({ tank }) => tank === row.id).length, whole: (cursor?.after ?? -1) >= row.head };
+  }
+
+  /** Lets go of what {@link lookAt} needed. */
+  lookAway() {
+    this.#aside?.end();
+    this.#aside = null;
   }
 
   nowIso() {
@@ -298,6 +375,7 @@ export class Desk extends EventTarget {
     this.#sync.addEventListener("clock", (event) => this.records.clock.measured(/** @type {CustomEvent} */ (event).detail.offset));
     this.#sync.addEventListener("entries", (event) => {
       const { tank, entries } = /** @type {CustomEvent} */ (event).detail;
+      this.dispatchEvent(new CustomEvent("came", { detail: tank }));
       if (tank !== this.tank?.id) return;
       this.#open?.take(entries);
       this.#seen = entries.reduce((/** @type {number} */ last, /** @type {Entry} */ { seq }) => Math.max(last, seq ?? 0), this.#seen);
@@ -333,14 +411,8 @@ export class Desk extends EventTarget {
   }
 
   /** @param {string} tank */
-  async #rereadIfOpen(tank) {
-    if (this.#open && tank === this.tank?.id) await this.#fill(this.#open);
-  }
-
-  /** @param {OpenTank} opened */
-  async #fill(opened) {
-    await opened.fill(this.#bench.tank(), this.#store.entriesOf(opened.tank.id));
-    this.#changed();
+  #rereadIfOpen(tank) {
+    if (tank === this.tank?.id) this.#open?.fill();
   }
 
   // A page in the background is never painted, so it is not waited for.
@@ -361,12 +433,17 @@ export class Desk extends EventTarget {
 
   #refold() {
     this.#open?.fold();
-    this.#changed();
   }
 
   #changed() {
     this.dispatchEvent(new Event("changed"));
   }
+}
+
+/** What this phone is called in its keeper's list of phones. */
+function phoneName() {
+  const { userAgentData, platform } = /** @type {{ userAgentData?: { platform: string }, platform: string }} */ (navigator);
+  return userAgentData?.platform || platform;
 }
 
 /**

@@ -1,4 +1,6 @@
-/** @import { Book, Entry, Tank, TankRow, Today } from "./types.js" */
+/** @import { Entry, Glance, Share, Tank, TankRow, Today, Water } from "./types.js" */
+/** @import { Engine } from "./engine/index.js" */
+import { glanceAt } from "./engine/glance.js";
 import { isoAt, isoOf } from "./text/local-time.js";
 
 /** The tank on the desk: who it is, its journal folded by the engine, and how it stands today. */
@@ -7,17 +9,25 @@ export class OpenTank {
   tank;
   /** @type {Today | null} */
   today = null;
+  /** What a feeding can be tapped in from until the day is reckoned. @type {Glance | null} */
+  glance = null;
   /** Whether the last attempt to reckon the day failed, so that the view is older than the records. */
   trouble = false;
-  /** @type {Book | null} */
-  #book = null;
-  #filling = false;
+  #engine;
+  #changed;
+  /** @type {Promise<void> | null} */
+  #folding = null;
+  /** What is still to be asked for: the whole fold from the store, or the day alone. @type {"open" | "today" | null} */
+  #wanted = null;
+
   #clock;
 
-  /** @param {TankRow} row @param {{ now(): number }} clock */
-  constructor(row, clock) {
+  /** @param {TankRow} row @param {Engine} engine @param {{ now(): number }} clock @param {() => void} changed called when the day was reckoned anew */
+  constructor(row, engine, clock, changed) {
     this.tank = tankOf(row);
+    this.#engine = engine;
     this.#clock = clock;
+    this.#changed = changed;
   }
 
   get zone() {
@@ -29,59 +39,71 @@ export class OpenTank {
     this.tank = tankOf(row);
   }
 
+  /** As it was last seen on this phone. @param {Glance | undefined} kept */
+  glimpse(kept) {
+    this.glance = kept ? glanceAt(kept, this.nowIso()) : null;
+  }
+
   /** Takes entries, in any order and again, without looking at the result yet. @param {Entry[]} entries */
   take(entries) {
-    if (this.#book) takeAll(this.#book, entries);
+    if (this.#wanted !== "open") this.#engine.ask("take", this.tank.id, entries).catch((fault) => this.#failed(fault));
   }
 
-  /**
-   * Makes the fold anew from what the store holds. What is taken while the store is read goes into the new fold too;
-   * until it is whole, the view before it stands.
-   * @param {Book} book a fresh one
-   * @param {Promise<Entry[]>} reading
-   */
-  async fill(book, reading) {
-    this.#book = book;
-    this.#filling = true;
-    const entries = await reading;
-    if (this.#book !== book) return;
-    takeAll(book, entries);
-    this.#filling = false;
-    this.fold();
+  /** Makes the fold anew from what the store holds; until it is whole, the view before it stands. */
+  fill() {
+    this.#wanted = "open";
+    return this.#fold();
   }
 
-  /** Reckons the day anew. When that fails the records are none the worse: the view before stands, and says so. */
+  /** Reckons the day anew; when asked while it is being reckoned, once more afterwards. */
   fold() {
-    if (!this.#book || this.#filling) return;
-    try {
-      this.today = this.#book.today(this.nowIso());
-      this.trouble = false;
-    } catch (fault) {
-      this.trouble = true;
-      console.error("provender: the day could not be reckoned:", fault);
+    this.#wanted ??= "today";
+    return this.#fold();
+  }
+
+  #fold() {
+    this.#folding ??= this.#folds().finally(() => (this.#folding = null));
+    return this.#folding;
+  }
+
+  async #folds() {
+    while (this.#wanted) {
+      const ask = this.#wanted;
+      this.#wanted = null;
+      try {
+        this.today = await this.#engine.ask(ask, this.tank.id, this.nowIso());
+        this.trouble = false;
+      } catch (fault) {
+        this.#failed(fault);
+      }
+      this.#changed();
     }
   }
 
-  /** The water's side of the tank, as of now. */
+  /** The records are none the worse: the view before stands, and says so. @param {unknown} fault */
+  #failed(fault) {
+    this.trouble = true;
+    console.error("provender: the day could not be reckoned:", fault);
+  }
+
+  /** The water's side of the tank, as of now. @returns {Promise<Water>} */
   water() {
-    if (!this.#book) throw new Error("the tank is still being read");
-    return this.#book.water(this.nowIso());
+    return this.#engine.ask("water", this.tank.id, this.nowIso());
   }
 
-  /** @param {number} day epoch day @returns {Today} */
+  /** @param {number} day epoch day @returns {Promise<Today>} */
   endOf(day) {
-    if (!this.#book) throw new Error("the tank is still being read");
-    return this.#book.today(this.isoAt(day, 1439));
+    return this.#engine.ask("endOf", this.tank.id, this.isoAt(day, 1439));
   }
 
-  /** @param {string} feeding */
+  /** @param {string} feeding @returns {Promise<Share[]>} */
   shares(feeding) {
-    return this.#book?.shares(this.nowIso(), feeding) ?? [];
+    return this.#engine.ask("shares", this.tank.id, this.nowIso(), feeding);
   }
 
-  /** @param {string} entry */
+  /** @param {string} entry @returns {Promise<Entry[]>} it and every later one that changed it, in the order in which they count */
   history(entry) {
-    return this.#book?.history(entry) ?? [];
+    return this.#engine.ask("history", this.tank.id, entry);
   }
 
   /** The present moment where the tank stands, such as 2026-11-25T08:10:00+01:00. */
@@ -98,26 +120,4 @@ export class OpenTank {
 /** @param {TankRow} row @returns {Tank} */
 function tankOf({ id, name, role, zone, keepers = [] }) {
   return { id, name, role, zone, keepers };
-}
-
-/**
- * One entry that cannot be read must not hide the others.
- * @param {Book} book
- * @param {Entry[]} entries
- */
-function takeAll(book, entries) {
-  try {
-    book.take(entries);
-  } catch {
-    for (const entry of entries) takeOne(book, entry);
-  }
-}
-
-/** @param {Book} book @param {Entry} entry */
-function takeOne(book, entry) {
-  try {
-    book.take([entry]);
-  } catch (fault) {
-    console.error("provender: passed over in the figures, kept in the journal:", entry.id, fault);
-  }
 }

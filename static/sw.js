@@ -32,8 +32,13 @@ async function fill() {
   }
 }
 
-async function fetched({ url, hash }) {
-  const answer = await fetch(url, { cache: "no-cache" });
+/** What the browser has just fetched for the page, or for the version before, need not come over the wire again. */
+async function fetched(file) {
+  return fitting(file, "force-cache").catch(() => fitting(file, "reload"));
+}
+
+async function fitting({ url, hash }, cache) {
+  const answer = await fetch(url, { cache });
   if (!answer.ok || answer.redirected) throw new Error(`${url} answers ${answer.status}`);
   const found = await hashOf(await answer.clone().arrayBuffer());
   if (found !== hash) throw new Error(`${url} is ${found}, version ${VERSION} needs ${hash}`);

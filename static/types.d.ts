@@ -43,6 +43,33 @@ export interface Refusal {
   refusedAt: string;
 }
 
+/** A picture on this phone, under the id of its entry. */
+export interface KeptPhoto {
+  id: string;
+  tank: string;
+  /** a JPEG */
+  bytes: ArrayBuffer;
+  /** taken with this phone */
+  own: boolean;
+  /** its tank again, while it waits to be sent */
+  waits?: string;
+  /** when it was sent or fetched */
+  seenAt?: number;
+  /** why the server did not take it */
+  problem?: Problem;
+}
+
+/** A photo as a page shows it. */
+export interface Shot {
+  id: string;
+  by: string;
+  happenedAt: string;
+  note: string;
+  sent: boolean;
+  /** why the server did not take it, if it did not */
+  problem: string;
+}
+
 /* The server's answers */
 
 export interface Problem {
@@ -114,6 +141,8 @@ export interface CopyCheck {
 export interface Keeper {
   id: string;
   name: string;
+  /** When a phone of theirs was last heard of; only of those who may record in the tank. */
+  seenAt?: string | null;
 }
 
 export type Role = "guest" | "keeper" | "steward";
@@ -122,6 +151,48 @@ export interface Household {
   id: string;
   name: string;
   role: Role;
+}
+
+/** A passkey of this keeper. */
+export interface OwnPasskey {
+  id: string;
+  name: string;
+  /** the name in the address it was made at */
+  place: string;
+  madeAt: string;
+  usedAt: string | null;
+}
+
+/** The authority with which a house trusts its server, if there is one. */
+export interface Trust {
+  offered: boolean;
+  names: string[];
+  fingerprint: string;
+  /** of the encrypted address */
+  port: number;
+}
+
+/** Who belongs to a household, who did, and what changed among them. */
+export interface HouseholdPeople {
+  people: Member[];
+  former: (Keeper & { endedAt: string })[];
+  changes: { at: string; by: string; about?: string; what: string; role?: Role }[];
+  /** for stewards only */
+  invitations?: { id: string; role: Role; expiresAt: string }[];
+}
+
+export interface Member extends Keeper {
+  role: Role;
+}
+
+/** A phone on which this keeper is signed in. */
+export interface OwnPhone {
+  id: string;
+  name: string;
+  openedAt: string;
+  lastUsedAt: string | null;
+  /** this one */
+  asking: boolean;
 }
 
 export interface Tank {
@@ -134,6 +205,8 @@ export interface Tank {
 
 export interface TankRow extends Tank {
   household: string;
+  /** one of the demo's */
+  invented?: boolean;
   head: number;
   epoch: string | number;
 }
@@ -142,6 +215,8 @@ export interface TankRow extends Tank {
 
 export interface SyncStatus {
   unsent: number;
+  /** pictures that wait to be sent */
+  photos: number;
   refused: number;
   oldestUnsent: string | null;
   state: "sent" | "onPhone" | "needsYou";
@@ -157,6 +232,42 @@ export type TabNews =
   | { type: "reread"; tank: string }
   | { type: "tanks"; tanks: TankRow[] }
   | { type: "clock"; offset: number };
+
+/* The round */
+
+/** How one tank of a round stands, from its journal on this phone. */
+export interface Standing {
+  id: string;
+  name: string;
+  household: string;
+  /** local epoch day at the tank */
+  day: number;
+  /** null: nobody ever fed by hand */
+  daysSinceFed: number | null;
+  /** given of due, as a part; null: nothing is due */
+  today: number | null;
+  week: number | null;
+  weights: Record<"high" | "medium" | "low", number>;
+  findings: Finding[];
+  conflicts: number;
+  refills: Refill[];
+  /** keepers whose phones were not heard of for so many days */
+  quiet: { name: string; days: number }[];
+  /** entries of this tank that only this phone has */
+  unsent: number;
+  /** why somebody should go there today */
+  reasons: string[];
+  bring: FoodGrams[];
+  foods: Map<string, string>;
+  about: Map<string, string>;
+}
+
+export interface Refill {
+  feeder: string;
+  /** when the hopper may be empty, at the earliest */
+  day: number;
+  missing: FoodGrams[];
+}
 
 /* The engine */
 
@@ -361,6 +472,11 @@ export interface Ration {
   foods: { food: string; grams: Band }[];
 }
 
+/** What a feeding can be tapped in from: a part of {@link Today} that is kept on the phone. */
+export interface Glance extends Pick<Today, "day" | "minute" | "tank" | "feedings" | "measures" | "ownFoods" | "recipes"> {
+  fish: Pick<Fish, "id" | "name" | "commonName" | "species" | "count">[];
+}
+
 export interface DayRation {
   day: number;
   dueKj: number;
@@ -501,7 +617,7 @@ export interface ObjectStore {
   put(value: unknown, key?: unknown): Promise<unknown>;
   add(value: unknown, key?: unknown): Promise<unknown>;
   delete(key: unknown): Promise<void>;
-  index(name: string): { getAll(range?: unknown): Promise<any[]> };
+  index(name: string): { getAll(range?: unknown): Promise<any[]>; getAllKeys(range?: unknown): Promise<any[]> };
   createIndex(name: string, keyPath: string | string[]): void;
 }
 export type Reached = (store: string) => ObjectStore;
@@ -515,7 +631,8 @@ export interface Transaction {
 export interface Database {
   get(store: string, key: unknown): Promise<any>;
   getAll(store: string, range?: unknown, limit?: number): Promise<any[]>;
-  getAllFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
+  getAllFromIndex(store: string, index: string, range?: unknown, limit?: number): Promise<any[]>;
+  getAllKeysFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
   transaction(stores: string[], mode?: "readonly" | "readwrite", options?: { durability: "strict" }): Transaction;
   createObjectStore(name: string, options?: { keyPath: string | string[] }): ObjectStore;
   close(): void;

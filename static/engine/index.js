@@ -1,25 +1,54 @@
-/** @import { Bench, ReferenceMaps, ReferenceTables, Row } from "../types.js" */
-import { open } from "/engine/engine.js";
+/** @import { ReferenceMaps, ReferenceTables, Row } from "../types.js" */
 import { getJson } from "../sync/http.js";
 
-/**
- * The engine with the published tables read, and the tables themselves by key.
- * @returns {Promise<{ bench: Bench, reference: ReferenceMaps }>}
- */
-export async function openEngine() {
+/** The engine, at work in a thread of its own: asked here, answered when it is done. */
+export class Engine {
+  #worker = new Worker("/engine/worker.js", { type: "module" });
+  /** @type {Map<number, { done: (answer: any) => void, failed: (fault: Error) => void }>} */
+  #open = new Map();
+  #asked = 0;
+
+  constructor() {
+    this.#worker.addEventListener("message", ({ data: { id, answer, fault } }) => {
+      const question = this.#open.get(id);
+      this.#open.delete(id);
+      if (fault === undefined) question?.done(answer);
+      else question?.failed(new Error(fault));
+    });
+    this.#worker.addEventListener("error", () => this.#stopped());
+  }
+
+  /** @param {"open" | "take" | "today" | "endOf" | "water" | "shares" | "history" | "calc"} ask @param {...unknown} args @returns {Promise<any>} */
+  ask(ask, ...args) {
+    return new Promise((done, failed) => {
+      this.#open.set(++this.#asked, { done, failed });
+      this.#worker.postMessage({ id: this.#asked, ask, args });
+    });
+  }
+
+  /** Nothing more will be asked. */
+  end() {
+    this.#worker.terminate();
+  }
+
+  #stopped() {
+    for (const { failed } of this.#open.values()) failed(new Error("the engine stopped"));
+    this.#open.clear();
+  }
+}
+
+/** The published tables by key. @returns {Promise<ReferenceMaps>} */
+export async function readReference() {
   /** @type {ReferenceTables} */
   const tables = await getJson("/shared/reference.json");
   return {
-    bench: open(tables),
-    reference: {
-      foods: byKey(tables.foods, "key"),
-      supplements: byKey(tables.supplements, "key"),
-      species: byKey(tables.species, "scientific_name"),
-      guilds: byKey(tables.guilds, "guild"),
-      sources: byKey(tables.sources, "key"),
-      families: byKey(tables.families, "family"),
-      constants: byKey(tables.constants, "key"),
-    },
+    foods: byKey(tables.foods, "key"),
+    supplements: byKey(tables.supplements, "key"),
+    species: byKey(tables.species, "scientific_name"),
+    guilds: byKey(tables.guilds, "guild"),
+    sources: byKey(tables.sources, "key"),
+    families: byKey(tables.families, "family"),
+    constants: byKey(tables.constants, "key"),
   };
 }
 

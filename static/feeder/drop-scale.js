@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { Asked } from "../ui/asked.js";
 import { Element } from "../ui/element.js";
 import { grams, percent, plain, range, t } from "../text/index.js";
 import { typed } from "../text/units.js";
@@ -18,15 +19,18 @@ export class DropScale extends Element {
   #together = 1;
   #level = "full";
   #fault = "";
+  /** @type {Asked<any>} */
+  #told = new Asked(this);
 
   constructor() {
     super();
     /** @type {Desk["calc"]} */
-    this.calc = () => ({});
+    this.calc = async () => ({});
   }
 
   render() {
-    const told = this.#weights.length > 1 ? this.calc("drops", { weighingsGrams: this.#weights, dropsPerWeighing: this.#together, precision }) : null;
+    const told = this.#weights.length > 1 ? this.#told.of([this.#weights, this.#together], () =>
+      this.calc("drops", { weighingsGrams: this.#weights, dropsPerWeighing: this.#together, precision })) : null;
     return html`
       <form novalidate @submit=${this.#add}>
         <div class="field"><label for="drops-together">${t("feeder.weigh.together")}</label>

@@ -2,14 +2,13 @@ import { html } from "lit";
 import { ToldPage } from "../ui/told-page.js";
 import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementName } from "../ui/names.js";
 import { clock, grams, kj, range, t } from "../text/index.js";
-import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
+import { countOf, foodsForNow, measuresOf, nothingMore, usualItem } from "./measures.js";
 import { nearBy, remember, unansweredPair } from "./same-feeding.js";
-/** @import { Desk, Feeding, Food, Recipe, Row, Today } from "../types.js" */
+/** @import { Desk, Feeding, Food, Glance, Recipe, Row, Shot, Today } from "../types.js" */
 /** @import { TrayExtras, TrayItem } from "./measures.js" */
 
 const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
 const justFedMinutes = 30;
-const nothingMore = () => ({ leftoverGrams: null, refusedBy: [] });
 
 /** The page at the tank: tap what goes in, record it, see the ration move. */
 export class FeedPage extends ToldPage {
@@ -19,29 +18,41 @@ export class FeedPage extends ToldPage {
   /** @type {TrayExtras} */
   #extras = nothingMore();
   #busy = false;
+  /** @type {Map<string, Shot[]>} photos by feeding */
+  #shots = new Map();
+  /** The day whose photos are shown, and how many waited then. @type {{ today: Today | null, photos: number }} */
+  #shotsOf = { today: null, photos: 0 };
   /** The answer is awaited whether what is about to be recorded is what another already did. */
   #asking = false;
 
   render() {
     const { desk } = this;
-    const today = desk?.today;
-    if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
+    const glance = desk?.glance;
+    if (!desk || !glance) return html`<p role="status">${t("page.opening")}</p>`;
+    const { today } = desk;
     return html`
-      <page-head .tank=${today.tank.name} .heading=${t("nav.feed")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
-      ${this.#same(desk, today)}
+      <page-head .tank=${glance.tank.name} .heading=${t("nav.feed")} .when=${clock(glance.minute)} .status=${desk.status}></page-head>
+      ${today ? this.#same(desk, today) : ""}
       <div class="columns">
         <div class="stack">
-          ${this.#ration(today)}
-          ${desk.mayRecord ? this.#tiles(desk, today) : html`<p>${t("page.guest")}</p>`}
+          ${today ? this.#ration(today) : html`<section class="ration" aria-label=${t("ration.label")}><p role="status">${t("page.opening")}</p></section>`}
+          ${desk.mayRecord ? this.#tiles(desk, glance) : html`<p>${t("page.guest")}</p>`}
         </div>
-        ${desk.mayRecord ? this.#tray(desk, today) : ""}
-        <feeding-list .feedings=${today.feedings} .withdrawn=${today.withdrawn} .day=${today.day} .minute=${today.minute}
+        ${desk.mayRecord ? this.#tray(desk, glance) : ""}
+        ${today ? this.#given(desk, today) : ""}
+      </div>
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | { photo: string }>} */ { detail }) =>
+        (typeof detail === "string" ? this.#undo(detail) : this.#bringBack(detail.photo))}></undo-toast>`;
+  }
+
+  /** @param {Desk} desk @param {Today} today */
+  #given(desk, today) {
+    return html`<feeding-list .feedings=${today.feedings} .withdrawn=${today.withdrawn} .day=${today.day} .minute=${today.minute}
           .mayChange=${desk.mayRecord} .names=${namesFrom(desk)}
           @feeding-row-again=${(/** @type {CustomEvent<Feeding>} */ { detail }) => this.#again(desk, detail)}
           @feeding-row-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}
-          @feeding-row-retime=${this.#retime} @feeding-list-restore=${this.#restore}></feeding-list>
-      </div>
-      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}></undo-toast>`;
+          .shots=${this.#shots} @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#takeAway(detail)}
+          @feeding-row-correct=${this.#correct} @feeding-list-restore=${(/** @type {CustomEvent<string>} */ { detail }) => this.#bringBack(detail)}></feeding-list>`;
   }
 
   /** @param {Today} today */
@@ -102,7 +113,7 @@ export class FeedPage extends ToldPage {
     return `${range(mass.low, mass.high, grams)} ${row ? shortFoodName(row) : food}`;
   }
 
-  /** @param {Desk} desk @param {Today} today */
+  /** @param {Desk} desk @param {Glance} today */
   #tiles(desk, today) {
     const { foods } = desk;
     const usual = foodsForNow(today).map((key) => foods.get(key)).filter((food) => food !== undefined);
@@ -118,7 +129,7 @@ export class FeedPage extends ToldPage {
       @food-tiles-pick=${(/** @type {CustomEvent<Food>} */ event) => this.#pick(event.detail, today)}></food-tiles>`;
   }
 
-  /** @param {Desk} desk @param {Today} today */
+  /** @param {Desk} desk @param {Glance} today */
   #tray(desk, today) {
     const item = this.#items[this.#open];
     const food = item && desk.foods.get(item.food);
@@ -134,7 +145,7 @@ export class FeedPage extends ToldPage {
       @feeding-tray-extras=${this.#extra} @feeding-tray-record=${() => this.#record(desk)}></feeding-tray>`;
   }
 
-  /** @param {Food} food @param {Today} today */
+  /** @param {Food} food @param {Glance} today */
   #pick(food, today) {
     const place = this.#items.findIndex((item) => item.food === food.key);
     if (place < 0) this.#items = [...this.#items, usualItem(food, today)];
@@ -197,13 +208,37 @@ export class FeedPage extends ToldPage {
     this.#busy = true;
     this.requestUpdate();
     await this.tried(async () => {
-      written = await desk.record("feeding", bodyOf(this.#items, this.#extras));
+      const { minutesAgo, picture } = this.#extras;
+      const { day = 0, minute = 0 } = desk.glance ?? {};
+      written = await desk.record("feeding", bodyOf(this.#items, this.#extras),
+        minutesAgo ? { happenedAt: desk.isoAt(day, minute - minutesAgo) } : {});
       this.#clear();
       this.tell(t("toast.saved"), written.id);
+      if (picture) await this.#photograph(desk, written.id, picture);
     });
     this.#busy = false;
     this.requestUpdate();
     return written;
+  }
+
+  /** The feeding is saved whatever becomes of its picture. @param {Desk} desk @param {string} feeding @param {Blob} picture */
+  async #photograph(desk, feeding, picture) {
+    try {
+      await (await desk.album()).add({ feeding }, picture);
+    } catch {
+      this.tell(t("photo.notKept"));
+    }
+  }
+
+  /** Photos come when the page stands: nothing waits for them. */
+  async updated() {
+    const { desk } = this;
+    if (!desk?.today || (desk.today === this.#shotsOf.today && desk.status.photos === this.#shotsOf.photos)) return;
+    this.#shotsOf = { today: desk.today, photos: desk.status.photos };
+    const shots = await (await desk.album()).ofFeedings(desk.today.feedings);
+    if (!shots.size && !this.#shots.size) return;
+    this.#shots = shots;
+    this.requestUpdate();
   }
 
   #clear() {
@@ -229,19 +264,33 @@ export class FeedPage extends ToldPage {
     });
   }
 
-  /** @param {CustomEvent<string>} event */
-  #restore({ detail }) {
+  /** @param {string} id of a feeding or a photo */
+  #bringBack(id) {
     return this.tried(async () => {
-      await this.desk?.withdraw(detail, false);
+      await this.desk?.withdraw(id, false);
       this.tell(t("toast.restored"));
     });
   }
 
-  /** @param {CustomEvent<{ id: string, day: number, minute: number }>} event */
-  #retime({ detail: { id, day, minute } }) {
+  /** @param {string} photo */
+  #takeAway(photo) {
     return this.tried(async () => {
-      await this.desk?.amend(id, { happenedAt: this.desk.isoAt(day, minute) });
-      this.tell(t("toast.retimed", { at: clock(minute) }));
+      await this.desk?.withdraw(photo, true);
+      this.tell(t("photo.gone"), { photo });
+    });
+  }
+
+  /** @param {CustomEvent<{ feeding: Feeding, minute?: number, note?: string, picture?: Blob }>} event */
+  #correct({ detail: { feeding: { id, day }, minute, note, picture } }) {
+    return this.tried(async () => {
+      const desk = /** @type {Desk} */ (this.desk);
+      const set = {
+        ...(minute === undefined ? {} : { happenedAt: desk.isoAt(day, minute) }),
+        ...(note === undefined ? {} : { "body.note": note }),
+      };
+      if (Object.keys(set).length) await desk.amend(id, set);
+      this.tell(minute === undefined ? t("toast.corrected") : t("toast.retimed", { at: clock(minute) }));
+      if (picture) await this.#photograph(desk, id, picture);
     });
   }
 }
@@ -250,7 +299,7 @@ export class FeedPage extends ToldPage {
  * @param {TrayItem[]} items
  * @param {TrayExtras} extras
  */
-function bodyOf(items, { leftoverGrams, refusedBy }) {
+function bodyOf(items, { leftoverGrams, refusedBy, note }) {
   return {
     items: items.map(({ food, grams: mass, measure, count, supplements, fish }) => ({
       food, grams: mass,
@@ -260,19 +309,31 @@ function bodyOf(items, { leftoverGrams, refusedBy }) {
     })),
     ...(leftoverGrams === null ? {} : { leftoverGrams }),
     ...(refusedBy.length ? { refusedBy } : {}),
+    ...(note ? { note } : {}),
   };
 }
 
 /** Some supplements of the table are whole foods, offered every few days; those have tiles. @param {Row} supplement */
 const isSoaked = ({ dose_unit: unit }) => unit !== undefined && unit !== "days";
 
+/** One for each desk, so that a list knows that its names are the same ones. @type {WeakMap<Desk, ReturnType<typeof newNames>>} */
+const names = new WeakMap();
+
 /** @param {Desk} desk */
 function namesFrom(desk) {
+  const known = names.get(desk) ?? newNames(desk);
+  names.set(desk, known);
+  return known;
+}
+
+/** @param {Desk} desk */
+function newNames(desk) {
   return {
     food: (/** @type {string} */ key) => foodName(desk, key),
     fish: (/** @type {string} */ key) => fishNamed(desk, key),
     supplement: (/** @type {string} */ key) => supplementName(desk, key),
     keeper: (/** @type {string} */ id) => keeperName(desk, id),
     shares: (/** @type {string} */ id) => desk.shares(id),
+    picture: async (/** @type {string} */ id) => (await desk.album()).picture(id),
   };
 }

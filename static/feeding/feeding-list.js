@@ -2,7 +2,10 @@ import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
 import { Element } from "../ui/element.js";
 import { clock, dayName, t } from "../text/index.js";
-/** @import { Feeding, Today } from "../types.js" */
+/** @import { Feeding, Shot, Today } from "../types.js" */
+
+/** @type {Shot[]} */
+const none = [];
 
 /**
  * What the tank was given, newest first: today open, the days before folded away, and what was undone.
@@ -13,10 +16,14 @@ export class FeedingList extends Element {
     feedings: { attribute: false },
     withdrawn: { attribute: false },
     names: { attribute: false },
+    shots: { attribute: false },
     day: { type: Number },
     minute: { type: Number },
     mayChange: { type: Boolean },
   };
+
+  /** Whether the days before were looked at: until then they need not be drawn. */
+  #unfolded = false;
 
   constructor() {
     super();
@@ -26,6 +33,8 @@ export class FeedingList extends Element {
     this.withdrawn = [];
     /** @type {any} */
     this.names = null;
+    /** @type {Map<string, Shot[]>} photos by feeding */
+    this.shots = new Map();
     this.day = 0;
     this.minute = 0;
     this.mayChange = false;
@@ -43,17 +52,22 @@ export class FeedingList extends Element {
         ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.say("feeding-list-restore", one.id)}>
           ${t("list.restore")}</button>` : ""}
         <a class="quiet" href=${`#/history/${one.id}`} aria-label=${t("row.historyOf", { at: clock(one.minute) })}>${t("row.history")}</a></p>`)}
-      ${before.length ? html`<details><summary>${t("list.before")}</summary>
-        ${[...new Set(before.map(({ day }) => day))].map((day) => html`
+      ${before.length ? html`<details @toggle=${this.#unfold}><summary>${t("list.before")}</summary>
+        ${!this.#unfolded ? "" : [...new Set(before.map(({ day }) => day))].map((day) => html`
           <h3>${dayName(day, this.day)}</h3>
           ${this.#rows(before.filter((feeding) => feeding.day === day))}`)}
       </details>` : ""}`;
   }
 
+  #unfold() {
+    this.#unfolded = true;
+    this.requestUpdate();
+  }
+
   /** @param {Feeding[]} feedings */
   #rows(feedings) {
     return html`<ul>${repeat(feedings, ({ id }) => id, (feeding) => html`<li>
-      <feeding-row .feeding=${feeding} .names=${this.names} .by=${this.names.keeper(feeding.by)}
+      <feeding-row .feeding=${feeding} .names=${this.names} .shots=${this.shots.get(feeding.id) ?? none} .by=${this.names.keeper(feeding.by)}
         .mayChange=${this.mayChange} .latest=${feeding.day === this.day ? this.minute : 1439}></feeding-row></li>`)}</ul>`;
   }
 }

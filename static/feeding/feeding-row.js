@@ -1,9 +1,12 @@
 import { html } from "lit";
+import { Asked } from "../ui/asked.js";
 import { Element } from "../ui/element.js";
 import { icon } from "../ui/icons.js";
 import { clock, grams, t } from "../text/index.js";
 import { countOf } from "./measures.js";
-/** @import { Feeding, Share } from "../types.js" */
+import { summonStrip } from "../photo/index.js";
+import { summon } from "../ui/summon.js";
+/** @import { Feeding, Share, Shot } from "../types.js" */
 
 const minutesInDay = 1440;
 
@@ -11,30 +14,38 @@ const minutesInDay = 1440;
  * One feeding as it was recorded, with the ways to put it right.
  * @fires feeding-row-again - the feeding, to be given once more
  * @fires feeding-row-undo - the feeding's id
- * @fires feeding-row-retime - the feeding's id and its corrected minute of the day
+ * @fires feeding-row-correct - the feeding, and what is to change of it
  */
 export class FeedingRow extends Element {
   static properties = {
     feeding: { attribute: false },
     by: {},
     names: { attribute: false },
+    shots: { attribute: false },
     mayChange: { type: Boolean },
     latest: { type: Number },
   };
 
   #shared = false;
-  /** @type {number | null} the minute being set, or null when no one is setting it */
-  #minute = null;
+  /** @type {Asked<Share[]>} */
+  #shares = new Asked(this);
+  #editing = false;
 
   constructor() {
     super();
     /** @type {Feeding | null} */
     this.feeding = null;
     this.by = "";
-    /** @type {{ food: (key: string) => string, fish: (key: string) => string, supplement: (key: string) => string, shares: (id: string) => Share[] } | null} */
+    /** @type {{ food: (key: string) => string, fish: (key: string) => string, supplement: (key: string) => string, shares: (id: string) => Promise<Share[]>, picture: (id: string) => Promise<Blob | null>, keeper: (id: string) => string } | null} */
     this.names = null;
+    /** @type {Shot[]} */
+    this.shots = [];
     this.mayChange = false;
     this.latest = minutesInDay - 1;
+  }
+
+  willUpdate() {
+    if (this.shots.length) summonStrip();
   }
 
   render() {
@@ -55,15 +66,17 @@ export class FeedingRow extends Element {
           ${feeding.leftoverGrams ? html` · ${t("row.leftover", { mass: grams(feeding.leftoverGrams) })}` : ""}
           ${feeding.refusedBy?.length ? html` · ${t("row.refused", { fish: feeding.refusedBy.map(names.fish) })}` : ""}
         </small></p>
+        ${feeding.note ? html`<p class="note-text">${feeding.note}</p>` : ""}
       </div>
       <span class="whereabouts">${icon(feeding.sent ? "sent" : "onPhone")}<small>${t(feeding.sent ? "row.sent" : "row.onPhone")}</small></span>
+      ${this.shots.length ? html`<photo-strip .shots=${this.shots} .names=${names} .mayChange=${this.mayChange}></photo-strip>` : ""}
       ${this.#deeds(feeding)}
-      ${this.#shared ? this.#shares(names.shares(feeding.id)) : ""}`;
+      ${this.#shared ? this.#eaters(this.#shares.of([feeding], () => names.shares(feeding.id)) ?? null) : ""}`;
   }
 
   /** @param {Feeding} feeding */
   #deeds(feeding) {
-    if (this.#minute !== null) return this.#timing(feeding);
+    if (this.#editing) return html`<feeding-edit .feeding=${feeding} .latest=${this.latest} @feeding-edit-done=${this.#edited}></feeding-edit>`;
     const at = clock(feeding.minute);
     return html`<div class="deeds">
       <button type="button" class="quiet" aria-expanded=${this.#shared} aria-label=${t("row.whoOf", { at })} @click=${this.#share}>${t("row.who")}</button>
@@ -80,11 +93,12 @@ export class FeedingRow extends Element {
       <button type="button" class="quiet" aria-label=${t("row.undoOf", { at })}
         @click=${() => this.say("feeding-row-undo", feeding.id)}>${t("undo")}</button>
       <button type="button" class="quiet" aria-label=${t("row.retimeOf", { at })}
-        @click=${() => this.#set(feeding.minute)}>${t("row.retime")}</button>`;
+        @click=${this.#edit}>${t("row.retime")}</button>`;
   }
 
-  /** An estimate nobody has validated in a display, and worded as one. @param {Share[]} shares */
-  #shares(shares) {
+  /** An estimate nobody has validated in a display, and worded as one. @param {Share[] | null} shares null while they are being reckoned */
+  #eaters(shares) {
+    if (!shares) return html`<p role="status">${t("page.opening")}</p>`;
     const most = Math.max(...shares.map(({ grams: mass }) => mass), 0);
     return html`<div class="shares"><p><small>${t("row.whoMeans")}</small></p>
       ${shares.length ? "" : html`<p>${t("row.nobody")}</p>`}
@@ -97,36 +111,16 @@ export class FeedingRow extends Element {
     this.requestUpdate();
   }
 
-  /** @param {Feeding} feeding */
-  #timing(feeding) {
-    const minute = /** @type {number} */ (this.#minute);
-    const text = `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
-    return html`<div class="deeds timing">
-      <button type="button" class="chip" @click=${() => this.#set(minute - 5)} aria-label=${t("row.earlier")}>−5</button>
-      <label><span class="unseen">${t("row.time")}</span>
-        <input type="time" .value=${text} @change=${this.#typed}></label>
-      <button type="button" class="chip" @click=${() => this.#set(minute + 5)} aria-label=${t("row.later")}>+5</button>
-      <button type="button" class="firm" @click=${() => this.#keep(feeding)}>${t("row.keepTime")}</button>
-      <button type="button" class="quiet" @click=${() => this.#set(null)}>${t("cancel")}</button>
-    </div>`;
-  }
-
-  /** @param {number | null} minute */
-  #set(minute) {
-    this.#minute = minute === null ? null : Math.min(this.latest, Math.max(0, minute));
+  async #edit() {
+    await summon("feeding-edit", async () => (await import("./feeding-edit.js")).FeedingEdit);
+    this.#editing = true;
     this.requestUpdate();
   }
 
-  /** @param {Event} event */
-  #typed(event) {
-    const [hours, minutes] = /** @type {HTMLInputElement} */ (event.target).value.split(":").map(Number);
-    if (Number.isFinite(hours) && Number.isFinite(minutes)) this.#set(hours * 60 + minutes);
-  }
-
-  /** @param {Feeding} feeding */
-  #keep(feeding) {
-    const minute = this.#minute;
-    this.#set(null);
-    if (minute !== null && minute !== feeding.minute) this.say("feeding-row-retime", { id: feeding.id, day: feeding.day, minute });
+  /** @param {CustomEvent<object | null>} event */
+  #edited({ detail }) {
+    this.#editing = false;
+    this.requestUpdate();
+    if (detail && Object.keys(detail).length) this.say("feeding-row-correct", { feeding: this.feeding, ...detail });
   }
 }

@@ -1,17 +1,16 @@
 import { html } from "lit";
-import { live } from "lit-html/directives/live.js";
 import { Element } from "../ui/element.js";
 import { icon } from "../ui/icons.js";
-import { grams, t, written } from "../text/index.js";
-import { typed } from "../text/units.js";
-import { countOf } from "./measures.js";
+import { grams, t } from "../text/index.js";
+import { summon } from "../ui/summon.js";
+import { countOf, nothingMore } from "./measures.js";
 /** @import { TrayExtras, TrayItem, MeasureChoice, NamedKey } from "./measures.js" */
 
 /**
  * The feeding being put together: its foods, the one being measured, and the button that records it.
  * @fires feeding-tray-open - the place of the item to measure
  * @fires feeding-tray-drop - the place of the item to leave out
- * @fires feeding-tray-extras - refused, leftovers and the fish fed by hand
+ * @fires feeding-tray-extras - what is said of the feeding besides its foods
  * @fires feeding-tray-record
  */
 export class FeedingTray extends Element {
@@ -41,10 +40,14 @@ export class FeedingTray extends Element {
     /** @type {NamedKey[]} */
     this.fish = [];
     /** @type {TrayExtras} */
-    this.extras = { leftoverGrams: null, refusedBy: [] };
+    this.extras = nothingMore();
     /** @type {string[]} */
     this.cautions = [];
     this.busy = false;
+  }
+
+  willUpdate() {
+    if (this.items.length) summon("tray-extras", async () => (await import("./tray-extras.js")).TrayExtrasForm);
   }
 
   render() {
@@ -83,44 +86,10 @@ export class FeedingTray extends Element {
 
   #more() {
     const item = this.items[this.open];
-    const { leftoverGrams } = this.extras;
     return html`
       <details>
         <summary>${t("tray.more")}</summary>
-        ${item ? html`<label>${t("tray.byHand", { name: this.foodNames.get(item.food) ?? item.food })}
-          <select @change=${(/** @type {Event} */ event) => this.#byHand(item, event)}>
-            <option value="" ?selected=${!item.fish}>${t("tray.wholeTank")}</option>
-            ${this.fish.map(({ key, name }) => html`<option value=${key} ?selected=${item.fish === key}>${name}</option>`)}
-          </select></label>
-          ${item.fish ? html`<p class="caution">${t("caution.hand")}</p>` : ""}` : ""}
-        <label>${t("tray.leftover")}
-          <input type="text" inputmode="decimal" autocomplete="off" .value=${live(leftoverGrams === null ? "" : written(leftoverGrams))}
-            @change=${this.#leftover}></label>
-        <fieldset>
-          <legend>${t("tray.refused")}</legend>
-          <div class="chips pick">${this.fish.map(({ key, name }) => html`
-            <button type="button" class="chip" aria-pressed=${this.extras.refusedBy.includes(key)}
-              @click=${() => this.#refused(key)}>${name}</button>`)}</div>
-        </fieldset>
+        <tray-extras .item=${item} .foodName=${item ? this.foodNames.get(item.food) ?? item.food : ""} .fish=${this.fish} .extras=${this.extras}></tray-extras>
       </details>`;
-  }
-
-  /** @param {TrayItem} item @param {Event} event */
-  #byHand(item, event) {
-    const fish = /** @type {HTMLSelectElement} */ (event.target).value || null;
-    this.say("measure-steps-change", { ...item, fish });
-  }
-
-  /** @param {Event} event */
-  #leftover(event) {
-    const entered = typed(/** @type {HTMLInputElement} */ (event.target).value);
-    this.say("feeding-tray-extras", { ...this.extras, leftoverGrams: entered >= 0 ? entered : null });
-  }
-
-  /** @param {string} key */
-  #refused(key) {
-    const { refusedBy } = this.extras;
-    const next = refusedBy.includes(key) ? refusedBy.filter((one) => one !== key) : [...refusedBy, key];
-    this.say("feeding-tray-extras", { ...this.extras, refusedBy: next });
   }
 }

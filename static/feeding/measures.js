@@ -1,18 +1,21 @@
 import { has, t, written } from "../text/index.js";
-/** @import { Food, Today } from "../types.js" */
+/** @import { Food, Glance } from "../types.js" */
 
 /** @typedef {{ name: string, grams: number, basis: "weighed" | "assumed", size?: string }} MeasureChoice one of what people measure with */
 /** @typedef {{ food: string, measure: MeasureChoice, count: number, grams: number, supplements: string[], fish: string | null }} TrayItem */
-/** @typedef {{ leftoverGrams: number | null, refusedBy: string[] }} TrayExtras */
+/** @typedef {{ leftoverGrams: number | null, refusedBy: string[], note: string, minutesAgo: number, picture: Blob | null }} TrayExtras */
 /** @typedef {{ key: string, name: string }} NamedKey */
 
 const minutesInDay = 1440;
 const closeness = 100;
 
+/** Of most feedings nothing else is said. @returns {TrayExtras} */
+export const nothingMore = () => ({ leftoverGrams: null, refusedBy: [], note: "", minutesAgo: 0, picture: null });
+
 /**
  * The measures of a food: the tank's own first, weighed before assumed, then the usual household one.
  * @param {Food} food
- * @param {Today} today
+ * @param {Glance} today
  * @returns {MeasureChoice[]}
  */
 export function measuresOf(food, today) {
@@ -33,7 +36,7 @@ function householdOf({ household_measure: text, measure_g: grams }) {
 /**
  * A food as it would go in with one tap: as much as last time, else one measure.
  * @param {Food} food
- * @param {Today} today
+ * @param {Glance} today
  * @returns {TrayItem}
  */
 export function usualItem(food, today) {
@@ -47,7 +50,7 @@ export function usualItem(food, today) {
 
 /**
  * Food keys with those first that the tank gets at this time of day; the usual foods keep their order behind.
- * @param {Today} today
+ * @param {Glance} today
  */
 export function foodsForNow(today) {
   const weight = new Map(today.tank.usualFoods.map((key, place) => [key, 0.3 - 0.01 * place]));

@@ -20,7 +20,10 @@ export class FishDetail extends Element {
     foods: { attribute: false },
     guild: {},
     warning: {},
+    harm: {},
     day: { type: Number },
+    story: { attribute: false },
+    names: { attribute: false },
     mayRecord: { type: Boolean },
   };
 
@@ -34,7 +37,12 @@ export class FishDetail extends Element {
     this.foods = [];
     this.guild = "";
     this.warning = "";
+    this.harm = "";
     this.day = 0;
+    /** @type {import("./fish-story.js").Story | null} */
+    this.story = null;
+    /** @type {import("./fish-story.js").Names | null} */
+    this.names = null;
     this.mayRecord = false;
   }
 
@@ -50,6 +58,7 @@ export class FishDetail extends Element {
       </header>
       ${this.warning ? html`<p class="caution">${icon(fish.warningLevel === "do_not_keep" ? "high" : "medium")}
         <span><strong>${t(`warningLevel.${fish.warningLevel}`)}</strong> ${this.warning}</span></p>` : ""}
+      ${this.harm ? html`<p class="caution">${this.harm}</p>` : ""}
       ${this.mayRecord ? this.#seen() : ""}
       ${this.#figures(fish)}
       ${this.findings.map((finding) => this.#finding(finding))}
@@ -57,6 +66,8 @@ export class FishDetail extends Element {
       ${this.mayRecord ? html`<p class="row"><a class="firm" href=${`#/setup/size/${encodeURIComponent(fish.id)}`}>${t("setup.fish.measure")}</a>
         <a class="firm" href=${`#/setup/fish/${encodeURIComponent(fish.id)}`}>${t("fish.change")}</a></p>` : ""}
       <p><small>${t("fish.estimate")}</small></p>
+      ${this.story ? html`<fish-story .story=${this.story} .names=${this.names} .day=${this.day} .mayRecord=${this.mayRecord}></fish-story>`
+        : html`<p role="status">${t("story.opening")}</p>`}
     </article>`;
   }
 

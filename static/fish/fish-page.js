@@ -1,7 +1,9 @@
 import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
+import { BitByBit } from "../ui/bit-by-bit.js";
 import { ToldPage } from "../ui/told-page.js";
-import { fishName, fishNamed, foodName } from "../ui/names.js";
+import { harmOf } from "./harm.js";
+import { fishName, fishNamed, foodName, keeperName } from "../ui/names.js";
 import { clock, has, t } from "../text/index.js";
 /** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
 
@@ -10,6 +12,11 @@ const filterFrom = 10;
 /** The roster: who is here, how each one fares, and one fish in full beside it. The address names the open fish. */
 export class FishPage extends ToldPage {
   #wanted = "";
+  #shown = new BitByBit(this, 12);
+  /** @type {import("./fish-story.js").Story | null} */
+  #story = null;
+  /** The fish and the day that the story was told for, and how many photos waited then. @type {unknown[]} */
+  #storyOf = [];
   #moved = () => {
     this.requestUpdate();
     this.updateComplete.then(() => this.#chosen() && this.#heading()?.focus());
@@ -39,14 +46,18 @@ export class FishPage extends ToldPage {
       <div class="columns ${chosen ? "chosen" : ""}">
         ${this.#roster(today, chosen)}
         <fish-detail .fish=${chosen ?? null} .guild=${chosen ? guildName(desk, chosen) : ""}
-          .warning=${chosen?.warning ? warningOf(desk, chosen) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
+          .harm=${chosen ? harmOf(desk, chosen.species) : ""} .warning=${chosen?.warning ? warningOf(desk, chosen) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
           .findings=${chosen ? findingsOf(today, chosen) : []}
           .foods=${today.tank.usualFoods.map((key) => ({ key, name: foodName(desk, key), category: "" }))}
+          .story=${this.#storyOf[0] === chosen?.id ? this.#story : null} .names=${namesFrom(desk)}
+          @fish-story-condition=${(/** @type {CustomEvent<number>} */ { detail }) => chosen && this.#note(desk, { fish: chosen.id, saw: "condition", score: detail })}
+          @fish-story-photo=${(/** @type {CustomEvent<Blob>} */ { detail }) => chosen && this.#photograph(desk, chosen, detail)}
+          @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#takeAway(desk, detail)}
           @fish-detail-close=${() => (location.hash = "#/fish")}
           @fish-detail-saw=${(/** @type {CustomEvent} */ { detail }) => chosen && this.#saw(desk, chosen, detail)}
           @fish-detail-why=${(/** @type {CustomEvent} */ { detail }) => this.#why(detail.heading, detail.steps)}></fish-detail>
       </div>
-      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | { photo: string }>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
       <why-dialog .sources=${desk.reference.sources}
         .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
@@ -64,7 +75,7 @@ export class FishPage extends ToldPage {
         <input type="search" placeholder=${t("fish.filter")} .value=${this.#wanted} @input=${this.#filter}></label>`}
       ${this.desk?.mayRecord ? html`<p><a class="firm" href="#/setup/add-fish">${t("setup.add.fish")}</a></p>` : ""}
       ${roster.length ? "" : html`<p>${t(today.fish.length ? "fish.noneFound" : "fish.none")}</p>`}
-      <ul>${repeat(roster, ({ fish }) => fish.id, ({ fish, findings }) => html`<li>
+      <ul>${repeat(this.#shown.of(roster), ({ fish }) => fish.id, ({ fish, findings }) => html`<li>
         <fish-row .fish=${fish} .findings=${findings} .guild=${guildName(desk, fish)} .chosen=${fish === chosen}
           @fish-row-open=${(/** @type {CustomEvent<string>} */ { detail }) => (location.hash = `#/fish/${encodeURIComponent(detail)}`)}></fish-row></li>`)}</ul>
     </section>`;
@@ -88,13 +99,46 @@ export class FishPage extends ToldPage {
     });
   }
 
-  /** @param {Desk} desk @param {string} id */
-  async #undo(desk, id) {
-    await this.tried(async () => {
-      await desk.withdraw(id, true);
-      this.tell(t("toast.undone"));
+  /** The story comes when the page stands: nothing waits for it. */
+  async updated() {
+    const { desk } = this;
+    const fish = desk?.today?.fish.find(({ id }) => id === this.#chosen());
+    const now = [fish?.id, desk?.today, desk?.status.photos];
+    if (!desk || !fish || now.every((part, place) => part === this.#storyOf[place])) return;
+    this.#storyOf = now;
+    const { storyOf, summonStory } = await import("./tell-story.js");
+    await summonStory();
+    const story = await storyOf(desk, fish);
+    if (this.#storyOf[0] === fish.id) this.#story = story;
+    this.requestUpdate();
+  }
+
+  /** @param {Desk} desk @param {Record<string, unknown>} body of an observation */
+  #note(desk, body) {
+    return this.tried(async () => this.tell(t("toast.saved"), (await desk.record("observation", body)).id));
+  }
+
+  /** @param {Desk} desk @param {Fish} fish @param {Blob} picture */
+  #photograph(desk, fish, picture) {
+    return this.tried(async () => this.tell(t("toast.saved"), (await (await desk.album()).add({ fish: fish.id }, picture)).id));
+  }
+
+  /** @param {Desk} desk @param {string | { photo: string }} taken an entry, or a photo that was taken away */
+  #undo(desk, taken) {
+    return this.tried(async () => {
+      await (typeof taken === "string" ? desk.withdraw(taken, true) : desk.withdraw(taken.photo, false));
+      this.tell(t(typeof taken === "string" ? "toast.undone" : "toast.restored"));
     });
   }
+
+  /** @param {Desk} desk @param {string} photo */
+  #takeAway(desk, photo) {
+    return this.tried(async () => {
+      await desk.withdraw(photo, true);
+      this.tell(t("photo.gone"), { photo });
+    });
+  }
+
 
   /** @param {string} heading @param {Step[]} steps */
   #why(heading, steps) {
@@ -115,3 +159,10 @@ const guildName = (desk, { guild }) =>
 /** @param {Desk} desk @param {Fish} fish */
 const warningOf = (desk, { guild }) =>
   (has(`guild.${guild}.warning`) ? t(`guild.${guild}.warning`) : desk.reference.guilds.get(guild)?.warning ?? "");
+
+/** @param {Desk} desk */
+const namesFrom = (desk) => ({
+  food: (/** @type {string} */ key) => foodName(desk, key),
+  keeper: (/** @type {string} */ id) => keeperName(desk, id),
+  picture: async (/** @type {string} */ id) => (await desk.album()).picture(id),
+});

@@ -2,3 +2,5 @@
 import type { Bench, ReferenceTables } from "../types.js";
 
 export function open(reference: ReferenceTables): Bench;
+/** How many days back a day is reckoned from. */
+export function lookBackDays(): number;

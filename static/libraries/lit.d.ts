@@ -17,3 +17,6 @@ export class LitElement extends HTMLElement {
 }
 export function repeat<T>(items: Iterable<T>, key: (item: T) => unknown, draw: (item: T, index: number) => unknown): unknown;
 export function live(value: unknown): unknown;
+
+/** Draws anew only when one of these has changed. */
+export function guard(about: unknown[], draw: () => unknown): unknown;

@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { Asked } from "../ui/asked.js";
 import { Element } from "../ui/element.js";
 import { foodName, keeperName, label } from "../ui/names.js";
 import { clock, grams, has, plain, t } from "../text/index.js";
@@ -6,11 +7,16 @@ import { clock, grams, has, plain, t } from "../text/index.js";
 
 /** One entry and every hand that was on it: who changed what, when, and what of it stands. */
 export class HistoryPage extends Element {
+  /** @type {Asked<Entry[]>} */
+  #history = new Asked(this);
+
   render() {
     const { desk } = this;
     const today = desk?.today;
     if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
-    const history = desk.history(decodeURIComponent(location.hash.split("/")[2] ?? ""));
+    const id = decodeURIComponent(location.hash.split("/")[2] ?? "");
+    const history = this.#history.of([id, today], () => desk.history(id));
+    if (!history) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("history.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
       <p><a class="quiet" href="#/feed">${t("nav.feed")}</a></p>

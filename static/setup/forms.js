@@ -1,3 +1,4 @@
+import { newId } from "../store/ids.js";
 /** @import { Field, Values } from "./record-form.js" */
 
 /** @typedef {{ kind: string, body: Record<string, unknown> }} Writing one entry to be written */
@@ -26,5 +27,5 @@ export const change = (record, key, set) => ({ kind: "record", body: { record, k
 /** A key of its own for a new record: its name, made plain, and something no other phone has. @param {string} name */
 export function newKey(name) {
   const plain = name.toLowerCase().normalize("NFKD").replaceAll(/[^a-z0-9]+/g, "-").replaceAll(/^-|-$/g, "").slice(0, 24);
-  return `${plain || "record"}-${crypto.randomUUID().slice(0, 8)}`;
+  return `${plain || "record"}-${newId().slice(-8)}`;
 }

@@ -18,6 +18,7 @@ export function measureForm(desk, today, key) {
   return {
     heading: t("setup.measure.heading"),
     intro: t("setup.measure.intro"),
+    caution: t("caution.raw"),
     fields: [
       { name: "name", label: t("setup.measure.name"), needed: true, value: known?.name },
       foodField(desk, today, known?.food),

@@ -15,6 +15,7 @@ import { metric, shown, typed, unitOf } from "../text/units.js";
  * @property {number} [least]
  * @property {number} [most]
  * @property {boolean} [needed]
+ * @property {string} [autocomplete] what the phone may fill in; a password is a new one when not said
  * @property {string | number | string[]} [value]
  * @property {string} [hint]
  * @property {{ value: string, label: string }[]} [options] of a choice, or of many
@@ -66,7 +67,7 @@ export class RecordForm extends Element {
 
   /** @param {Field} field @param {string | undefined} fault */
   #input(field, fault) {
-    const { name, kind = "text", needed = false, hint, options = [] } = field;
+    const { name, kind = "text", needed = false, hint, options = [], autocomplete = kind === "password" ? "new-password" : "off" } = field;
     const told = `${this.#id(name)}-fault ${hint ? `${this.#id(name)}-hint` : ""}`;
     const text = asText(field);
     if (kind === "choice") {
@@ -77,7 +78,7 @@ export class RecordForm extends Element {
       return html`<textarea id=${this.#id(name)} name=${name} rows="6" aria-describedby=${told} .value=${live(text)}></textarea>`;
     }
     return html`<input id=${this.#id(name)} name=${name} type=${kind === "password" ? "password" : "text"}
-      autocomplete=${kind === "password" ? "new-password" : "off"} inputmode=${kind === "number" ? "decimal" : "text"}
+      autocomplete=${autocomplete} inputmode=${kind === "number" ? "decimal" : "text"}
       aria-required=${needed} aria-invalid=${fault !== undefined} aria-describedby=${told} value=${text}>`;
   }
 

@@ -1,5 +1,6 @@
 import { html } from "lit";
 import { FormPage } from "../ui/form-page.js";
+import { summon } from "../ui/summon.js";
 import { fishName, foodName } from "../ui/names.js";
 import { clock, grams, plain, t } from "../text/index.js";
 import { shown, unitOf } from "../text/units.js";
@@ -29,6 +30,7 @@ export class SetupPage extends FormPage {
       <page-head .tank=${today.tank.name} .heading=${t("setup.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
       ${!desk.mayRecord ? html`<p>${t("page.guest")}</p>`
         : place === "add-fish" ? this.#adder(desk, today)
+        : place === "size" ? this.#measuring(desk, today, key)
         : place in forms ? this.form(desk, forms[place](desk, today, key), `${place}/${key}`) : this.#overview(desk, today)}
       ${this.toast(desk)}`;
   }
@@ -59,6 +61,20 @@ export class SetupPage extends FormPage {
         <a href=${`#/setup/${place}/${encodeURIComponent(key)}`}><strong>${words}</strong> <small>${more}</small></a></li>`)}</ul>
       ${adds ? html`<p><a class="firm" href=${`#/setup/${adds}`}>${t(`setup.add.${place}`)}</a></p>` : ""}
     </section>`;
+  }
+
+  /** @param {Desk} desk @param {Today} today @param {string} key of a fish */
+  #measuring(desk, today, key) {
+    summon("glass-ruler", async () => (await import("../fish/glass-ruler.js")).GlassRuler);
+    return html`<div class="columns"><div>${this.form(desk, sizeForm(desk, today, key), `size/${key}`)}</div>
+      <section><glass-ruler .constants=${desk.reference.constants} .key=${key}
+        @glass-ruler-measured=${(/** @type {CustomEvent} */ { detail }) => this.#measured(desk, key, detail)}></glass-ruler></section></div>`;
+  }
+
+  /** @param {Desk} desk @param {string} fish @param {{ cm: number, errorCm: number, picture: Blob | null }} measured */
+  async #measured(desk, fish, { cm, errorCm, picture }) {
+    await this.write(desk, [{ kind: "observation", body: { fish, saw: "length", cm, lengthType: "TL", errorCm, how: "beside" } }]);
+    if (picture) await this.tried(async () => void (await (await desk.album()).add({ fish }, picture)));
   }
 
   /** @param {Desk} desk @param {Today} today */

@@ -2,7 +2,7 @@
 import { openDB } from "idb";
 
 const NAME = "provender";
-const VERSION = 2;
+const VERSION = 4;
 
 /** The phone's database, opened on demand and opened again when the system has closed it. */
 export class Phone {
@@ -104,6 +104,19 @@ function upgrade(database, oldVersion, newVersion, transaction) {
     database.createObjectStore("settings");
   }
   if (oldVersion < 2) transaction.objectStore("entries").createIndex("bySeq", ["tank", "seq"]);
+  if (oldVersion < 3) {
+    // Only entries that have these fields are in these indexes, which is few of them.
+    const entries = transaction.objectStore("entries");
+    entries.createIndex("byFish", ["tank", "body.fish"]);
+    entries.createIndex("byRecord", ["tank", "body.record", "body.key"]);
+    entries.createIndex("byFeeding", ["tank", "body.feeding"]);
+    entries.createIndex("byEntry", ["tank", "body.entry"]);
+    const photos = database.createObjectStore("photos", { keyPath: "id" });
+    photos.createIndex("waiting", "waits");
+    photos.createIndex("seen", "seenAt");
+    photos.createIndex("ofTank", "tank");
+  }
+  if (oldVersion < 4) transaction.objectStore("entries").createIndex("byKind", ["tank", "kind", "happenedAt"]);
 }
 
 /** @param {{ abort(): void }} transaction */

@@ -1,6 +1,7 @@
 /** @import { Answer, CopyCheck, Cursor, Entry, Page, Refusal, Waiting } from "../types.js" */
 import { Phone } from "./database.js";
 import { newId } from "./ids.js";
+import { PhotoShelf } from "./photo-shelf.js";
 import { ofTank, PulledCopy, takeBack } from "./pulled-copy.js";
 
 /** This phone is not who it was: its storage was cleared since the page began. */
@@ -14,6 +15,7 @@ export class PhoneStore {
   constructor(name) {
     this.#phone = new Phone(name);
     this.copy = new PulledCopy(this.#phone);
+    this.photos = new PhotoShelf(this.#phone);
   }
 
   /** This phone's own identity, minted once. */
@@ -42,12 +44,13 @@ export class PhoneStore {
   }
 
   /**
-   * One tap: the entry, its place in the outbox and this phone's next number for the tank, all or nothing.
+   * One tap: the entry, its place in the outbox, this phone's next number for the tank and its picture, all or nothing.
    * @param {Omit<Entry, "deviceSeq">} draft
+   * @param {ArrayBuffer} [picture] what the entry shows
    * @returns {Promise<Entry>} once it is on disk
    */
-  record(draft) {
-    return this.#phone.write(["entries", "outbox", "settings"], async (reach) => {
+  record(draft, picture) {
+    return this.#phone.write(["entries", "outbox", "settings", ...(picture ? ["photos"] : [])], async (reach) => {
       if ((await reach("settings").get("device")) !== draft.device) throw new StorageCleared();
       const written = await reach("entries").get(draft.id);
       if (written) return written;
@@ -58,6 +61,7 @@ export class PhoneStore {
         reach("settings").put(deviceSeq, counter),
         reach("entries").add(entry),
         reach("outbox").add({ tank: entry.tank, deviceSeq, id: entry.id, recordedAt: entry.recordedAt }),
+        picture && reach("photos").add({ id: entry.id, tank: entry.tank, bytes: picture, own: true, waits: entry.tank }),
       ]);
       return entry;
     });

@@ -63,6 +63,7 @@ export class Exchange {
     if (cursor && (sent > 0 || tank.head > cursor.after || cursor.epoch === null)) await this.#pull(tank.id);
     if (await this.#healing.look(tank.id)) this.#tell.reread(tank.id);
     if (barred) throw barred;
+    await this.#sendPhotos(tank.id);
   }
 
   /**
@@ -74,6 +75,7 @@ export class Exchange {
     const cursor = await this.#store.cursor(tank);
     if (!cursor || cursor.epoch === null || cursor.epoch === epoch) return false;
     await this.#store.restart(tank, await this.#store.device(), epoch);
+    await this.#store.photos.sendAgain(tank);
     this.#tell.reread(tank);
     return true;
   }
@@ -91,6 +93,14 @@ export class Exchange {
       if (placed.length > 0) this.#tell.entries(tank, placed);
       if (refused.length > 0) this.#tell.reread(tank);
     }
+  }
+
+  /** Pictures go last: no feeding waits for one. @param {string} tank */
+  async #sendPhotos(tank) {
+    const ready = await this.#store.photos.ready(tank);
+    if (ready.length === 0) return;
+    const { sendPhotos } = await import("./photo-post.js");
+    await sendPhotos(this.#store.photos, tank, ready);
   }
 
   /**

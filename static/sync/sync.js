@@ -32,7 +32,7 @@ export class Sync extends EventTarget {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #timer;
   /** @type {SyncStatus} */
-  status = { unsent: 0, refused: 0, oldestUnsent: null, state: "sent", why: null, lastContact: null };
+  status = { unsent: 0, photos: 0, refused: 0, oldestUnsent: null, state: "sent", why: null, lastContact: null };
   /** @type {"offline" | "signIn" | "notAllowed" | null} */
   #trouble = null;
   /** @type {string | null} */
@@ -158,13 +158,14 @@ export class Sync extends EventTarget {
   }
 
   async #count() {
-    const [waiting, refusals] = await Promise.all([this.#store.waiting(), this.#store.refusals()]);
+    const [waiting, refusals, photos] = await Promise.all([this.#store.waiting(), this.#store.refusals(), this.#store.photos.waiting()]);
     const status = {
       unsent: waiting.length,
+      photos: photos.length,
       refused: refusals.length,
       oldestUnsent: waiting.map((one) => one.recordedAt).sort()[0] ?? null,
       lastContact: this.#lastContact,
-      ...standing(waiting.length, refusals, this.#trouble),
+      ...standing(waiting.length + photos.length, refusals, this.#trouble),
     };
     this.#channel.postMessage({ type: "status", status });
     this.#show(status);

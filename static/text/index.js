@@ -2,7 +2,7 @@
 import { getJson } from "../sync/http.js";
 import { plain, setLanguage } from "./numbers.js";
 
-export { clock, dayName, figure, grams, kj, percent, plain, range, written } from "./numbers.js";
+export { clock, dayName, figure, grams, kj, moment, percent, plain, range, written } from "./numbers.js";
 
 /** @type {Record<string, Phrase>} */
 let phrases = {};

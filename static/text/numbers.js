@@ -91,6 +91,11 @@ export function dayName(epochDay, today) {
   return formatter(JSON.stringify(form), () => new Intl.DateTimeFormat(lang, { ...form, timeZone: "UTC" })).format(epochDay * MILLIS_PER_DAY);
 }
 
+/** Date and time of a moment, by the clock of this phone. @param {string} iso */
+export function moment(iso) {
+  return formatter("moment", () => new Intl.DateTimeFormat(lang, { dateStyle: "medium", timeStyle: "short" })).format(new Date(iso));
+}
+
 /** @param {number} away */
 function yearUnlessNear(away) {
   return Math.abs(away) > 300 ? { year: /** @type {const} */ ("numeric") } : {};

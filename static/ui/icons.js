@@ -37,6 +37,7 @@ const drawings = {
   medium: svg`<path d="M12 3 21 12l-9 9-9-9z"/><path class="solid" d="M12 3v18l-9-9z"/>`,
   low: svg`<path d="M12 5 19 12l-7 7-7-7z"/>`,
 
+  photo: svg`<path d="M3 7.5h4.5L9.5 5h5l2 2.5H21v12H3z"/><circle cx="12" cy="13.2" r="3.6"/>`,
   search: svg`<circle cx="10.5" cy="10.5" r="6.5"/><path d="M15.5 15.5 21 21"/>`,
   plus: svg`<path d="M12 4v16M4 12h16"/>`,
   minus: svg`<path d="M4 12h16"/>`,

@@ -2,6 +2,7 @@ import { html } from "lit";
 import { live } from "lit-html/directives/live.js";
 import { Element } from "./element.js";
 import { icon } from "./icons.js";
+import { summon } from "./summon.js";
 import { chooseTheme, theme, themes } from "./theme.js";
 import { clock, loadText, t } from "../text/index.js";
 import { chooseLanguage, language, languages } from "../text/language.js";
@@ -20,6 +21,11 @@ export class MorePage extends Element {
   /** The language that could not be read, if any. */
   #unread = "";
 
+  connectedCallback() {
+    super.connectedCallback();
+    summon("glass-options", async () => (await import("./glass-options.js")).GlassOptions);
+  }
+
   render() {
     const { desk } = this;
     if (!desk) return "";
@@ -30,6 +36,7 @@ export class MorePage extends Element {
         <div class="stack">
           ${desk.updateReady ? html`<section class="update"><h2>${t("more.update")}</h2><p>${t("more.updateMeans")}</p>
             <button type="button" class="deed" @click=${() => desk.update()}>${t("more.updateNow")}</button></section>` : ""}
+          <plain-address></plain-address>
           <section>
             <h2>${t("more.theme")}</h2>
             <fieldset class="choices"><legend class="unseen">${t("more.theme")}</legend>
@@ -44,6 +51,7 @@ export class MorePage extends Element {
                 @change=${() => this.#measure(name)}><span>${t(`units.${name}`)}<small>${t(`units.${name}.means`)}</small></span></label>`)}
             </fieldset>
           </section>
+          <section><glass-options></glass-options></section>
           <section>
             <h2>${t("more.language")}</h2>
             <fieldset class="choices"><legend class="unseen">${t("more.language")}</legend>
@@ -56,6 +64,7 @@ export class MorePage extends Element {
             <h2>${t("more.tanks")}</h2>
             <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
               <a class="firm" href="#/feeders">${t("feeder.heading")}</a>
+              ${desk.tanks.length > 1 ? html`<a class="firm" href="#/round">${t("round.heading")}</a>` : ""}
               <a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
           </section>
           ${this.#records(desk)}
@@ -76,14 +85,17 @@ export class MorePage extends Element {
 
   /** @param {Desk} desk */
   #records(desk) {
-    const { unsent, refused } = desk.status;
+    const { unsent, refused, photos } = desk.status;
     return html`<section>
       <h2>${t("more.records")}</h2>
+      ${photos ? html`<p class="marked">${icon("photo")} ${t("more.photosWait", { count: photos })}</p>` : ""}
       <p class="marked">${icon(unsent + refused ? "onPhone" : "sent")} ${unsent + refused ? t("more.unsent", { count: unsent + refused }) : t("more.allSent")}</p>
       <p><a class="firm" href="#/records">${t("records.heading")}</a></p>
       ${desk.tank ? html`<p class="row"><a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.jsonl`} download>${t("more.export")}</a>
+        <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.zip`} download>${t("more.exportPhotos")}</a>
         <a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.csv`} download>${t("more.exportTable")}</a></p>` : ""}
       <p>${t("more.signedIn", { name: desk.keeper?.name ?? "" })}</p>
+      <p><a class="firm" href="#/people">${t("more.people")}</a></p>
       <button type="button" class="firm" ?disabled=${this.#leaving} @click=${() => this.#leave(desk)}>${t("more.signOut")}</button>
       <p role="status">${unsent ? html`<small>${t("more.signOutUnsent")}</small>` : ""}</p>
     </section>`;

@@ -1,5 +1,6 @@
-import uPlot from "uplot";
 import { Element } from "./element.js";
+
+/** @import uPlot from "uplot" */
 
 /** An element with a chart in its `.plot`: drawn anew when its size, its light or its numbers change. */
 export class Plotted extends Element {
@@ -44,14 +45,16 @@ export class Plotted extends Element {
     return {};
   }
 
-  draw() {
+  async draw() {
+    // What draws charts is fetched with the first of them.
+    const { default: Plot } = await import("uplot");
     const box = /** @type {HTMLElement | null} */ (this.querySelector(".plot"));
     this.#plot?.destroy();
     this.#plot = undefined;
     const columns = this.columns();
-    if (!box?.clientWidth || !columns.length || !columns[0].length) return;
+    if (!this.isConnected || !box?.clientWidth || !columns.length || !columns[0].length) return;
     const sizes = { width: box.clientWidth, height: box.clientHeight, padding: [8, 8, 0, 0], legend: { show: false }, cursor: { show: false } };
-    this.#plot = new uPlot({ ...sizes, ...this.settings(lookOf(box)) }, columns, box);
+    this.#plot = new Plot({ ...sizes, ...this.settings(lookOf(box, Plot)) }, columns, box);
   }
 
   #watch() {
@@ -68,14 +71,14 @@ export class Plotted extends Element {
 
 /** @typedef {{ color: (role: string) => string, axis: object, bars: (size: number[]) => unknown, hatch: (stroke: string) => unknown }} Look the tokens' colours, as they are now */
 
-/** @param {HTMLElement} box @returns {Look} */
-function lookOf(box) {
+/** @param {HTMLElement} box @param {typeof uPlot} Plot @returns {Look} */
+function lookOf(box, Plot) {
   const look = getComputedStyle(box);
   const color = (/** @type {string} */ role) => look.getPropertyValue(`--${role}`).trim();
   return {
     color,
     axis: { stroke: color("ink-soft"), font: `${look.fontSize} ${look.fontFamily}`, grid: { show: false }, ticks: { stroke: color("hairline"), size: 5 } },
-    bars: (size) => uPlot.paths.bars?.({ size }),
+    bars: (size) => Plot.paths.bars?.({ size }),
     hatch,
   };
 }

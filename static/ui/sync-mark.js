@@ -18,7 +18,7 @@ export class SyncMark extends Element {
     const { status } = this;
     if (!status) return "";
     const words = status.state === "needsYou" ? t("sync.needsYou")
-      : status.state === "sent" ? t("sync.sent") : t("sync.onPhone", { count: status.unsent });
+      : status.state === "sent" ? t("sync.sent") : t("sync.onPhone", { count: status.unsent + status.photos });
     return html`
       <details class=${status.state}>
         <summary>${icon(status.state)}<span role="status">${words}</span></summary>

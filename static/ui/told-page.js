@@ -1,5 +1,6 @@
 import { Element } from "./element.js";
 import { t } from "../text/index.js";
+import { buzz } from "./buzz.js";
 
 /** A page that does things and says what became of them, in the toast at its foot. */
 export class ToldPage extends Element {
@@ -8,6 +9,7 @@ export class ToldPage extends Element {
     try {
       await deed();
     } catch (problem) {
+      buzz("failed");
       const isFull = problem instanceof DOMException && problem.name === "QuotaExceededError";
       const words = isFull ? t("toast.full") : t("toast.failed", { problem: problem instanceof Error ? problem.message : String(problem) });
       /** @type {any} */ (this.querySelector("undo-toast")).warn(words);
@@ -16,6 +18,7 @@ export class ToldPage extends Element {
 
   /** @param {string} words @param {unknown} [subject] what Undo would take back */
   tell(words, subject) {
+    if (subject !== undefined) buzz("saved");
     /** @type {any} */ (this.querySelector("undo-toast")).tell(words, subject);
   }
 }

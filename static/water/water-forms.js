@@ -80,7 +80,7 @@ export function slip(body, { ions, factors }) {
 export function exchangeForm(today) {
   return {
     heading: t("water.exchange.heading"),
-    caution: t("cautions.mains.text"),
+    caution: `${t("cautions.mains.text")} ${t("cautions.wounds.text")}`,
     fields: [
       { name: "litres", label: t("water.exchange.litres"), kind: "number", quantity: "volume", least: 0.1, most: today.tank.volumeLitres || 10_000_000, needed: true },
       { name: "sourceNitrateMgL", label: t("water.exchange.nitrate"), kind: "number", least: 0, most: 500, unit: "mg/L" },
@@ -95,6 +95,7 @@ export function dosingForm() {
   return {
     heading: t("water.dosing.heading"),
     intro: t("water.dosing.intro"),
+    caution: t("cautions.wounds.text"),
     fields: [
       { name: "what", label: t("water.dosing.what"), kind: "choice", value: "media", options: ["media", "carbon", "other"].map((value) => ({ value, label: t(`water.dosing.${value}`) })) },
       { name: "note", label: t("water.dosing.note") },

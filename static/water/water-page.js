@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { Asked } from "../ui/asked.js";
 import { FormPage } from "../ui/form-page.js";
 import { whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
@@ -15,10 +16,8 @@ const shownTests = 6;
 export class WaterPage extends FormPage {
   /** @type {{ writings: Writing[], slip: NonNullable<ReturnType<typeof slip>> } | null} */
   #asking = null;
-  /** @type {Water | null} */
-  #water = null;
-  /** @type {Today | null} */
-  #reckonedFor = null;
+  /** @type {Asked<Water>} */
+  #water = new Asked(this);
 
   home() {
     return { to: "#/water", words: t("water.back") };
@@ -29,6 +28,7 @@ export class WaterPage extends FormPage {
     const today = desk?.today;
     if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
     const water = this.#of(desk, today);
+    if (!water) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("water.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
       ${this.#place(desk, today, water)}
@@ -38,11 +38,7 @@ export class WaterPage extends FormPage {
 
   /** Reckoned once for each state of the tank. @param {Desk} desk @param {Today} today */
   #of(desk, today) {
-    if (this.#reckonedFor !== today || !this.#water) {
-      this.#water = desk.water();
-      this.#reckonedFor = today;
-    }
-    return /** @type {Water} */ (this.#water);
+    return this.#water.of([today], () => desk.water());
   }
 
   /** @param {Desk} desk @param {Today} today @param {Water} water */
@@ -61,7 +57,8 @@ export class WaterPage extends FormPage {
   async write(desk, writings) {
     const today = desk.today;
     const test = writings.find(({ kind }) => kind === "water-test");
-    const doubt = test && today && !this.#asking ? slip(/** @type {any} */ (test.body), this.#of(desk, today)) : null;
+    const water = today && this.#of(desk, today);
+    const doubt = test && water && !this.#asking ? slip(/** @type {any} */ (test.body), water) : null;
     if (!doubt) return super.write(desk, writings);
     this.#asking = { writings, slip: doubt };
     this.requestUpdate();

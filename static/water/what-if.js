@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { Asked } from "../ui/asked.js";
 import { Element } from "../ui/element.js";
 import { figure, grams, percent, plain, t } from "../text/index.js";
 /** @import { Desk, Feed, Ion, Water } from "../types.js" */
@@ -20,6 +21,8 @@ export class WhatIf extends Element {
   #more = 0;
   /** @type {number | null} */
   #fraction = null;
+  /** @type {Asked<any[]>} */
+  #answers = new Asked(this);
   /** @type {number | null} */
   #every = null;
 
@@ -28,7 +31,7 @@ export class WhatIf extends Element {
     /** @type {Water | null} */
     this.water = null;
     /** @type {Desk["calc"]} */
-    this.calc = () => ({});
+    this.calc = async () => ({});
     this.temperatureC = 26;
   }
 
@@ -37,6 +40,8 @@ export class WhatIf extends Element {
     if (!water?.volumeLitres) return "";
     const fraction = this.#fraction ?? nearest(fractions, water.habit.fraction);
     const every = this.#every ?? nearest(intervals, water.habit.everyDays);
+    const answers = this.#answers.of([water, this.#fed, this.#dropped, this.#more, fraction, every, this.temperatureC],
+      () => this.#reckon(water, fraction, every));
     return html`<section>
       <h2>${t("water.whatIf")}</h2>
       <p>${t("water.whatIf.means")}</p>
@@ -47,16 +52,21 @@ export class WhatIf extends Element {
       ${this.#choice("every", t("water.whatIf.every"), intervals, every, (days) => t("water.days", { count: days, n: plain(days) }), (chosen) => (this.#every = chosen))}
       <table><thead><tr><th scope="col"></th><th scope="col">${t("water.whatIf.month")}</th><th scope="col">${t("water.whatIf.end")}</th>
         <th scope="col">${t("water.whatIf.needed")}</th></tr></thead>
-        <tbody role="status">${water.ions.map((ion) => this.#row(water, ion, fraction, every))}</tbody></table>
+        <tbody role="status">${water.ions.map((ion, place) => row(ion, answers?.[place], every))}</tbody></table>
       ${water.ions.some(({ export: out }) => !out) ? html`<p><small>${t("water.whatIf.noExport")}</small></p>` : ""}
     </section>`;
   }
 
-  /** @param {Water} water @param {Ion} ion @param {number} fraction @param {number} every */
-  #row(water, ion, fraction, every) {
-    const mouths = this.#moreMouths(water);
+  /** One answer for each ion. @param {Water} water @param {number} fraction @param {number} every */
+  async #reckon(water, fraction, every) {
+    const mouths = await this.#moreMouths(water);
+    return Promise.all(water.ions.map((ion) => this.#ion(water, ion, fraction, every, mouths)));
+  }
+
+  /** @param {Water} water @param {Ion} ion @param {number} fraction @param {number} every @param {number} mouths */
+  async #ion(water, ion, fraction, every, mouths) {
     const start = ion.now?.value ?? ion.points.at(-1)?.mgL ?? 0;
-    const answer = this.calc("nutrients", {
+    const answer = await this.calc("nutrients", {
       volumeLitres: water.volumeLitres,
       feeds: [times(water.hand, this.#fed * mouths), times(water.feeders, this.#dropped * mouths)],
       exchange: { fraction, everyDays: every },
@@ -64,16 +74,14 @@ export class WhatIf extends Element {
       start: { [`${ion.ion}MgL`]: start },
       wantedPeak: { [`${ion.ion}MgL`]: ion.wantedMgL },
       days: monthDays,
-    })[ion.ion];
-    const needed = answer?.exchangeFractionForWantedPeak;
-    return html`<tr><th scope="row">${t(`water.${ion.ion}`)}</th><td>${level(answer?.endOfDayMgL.at(-1))}</td><td>${level(answer?.steadyPeakMgL)}</td>
-      <td>${needed === undefined || needed > 1 ? t("water.whatIf.notByExchange") : t("water.whatIf.part", { part: percent(needed), n: plain(every) })}</td></tr>`;
+    });
+    return answer[ion.ion];
   }
 
   /** One more fish wants so much more of the same food. @param {Water} water */
-  #moreMouths(water) {
+  async #moreMouths(water) {
     if (!this.#more || !water.dueKj) return 1;
-    const one = this.calc("ration", { temperatureC: this.temperatureC, fish: [{ id: "one", weightGrams: this.#more }] });
+    const one = await this.calc("ration", { temperatureC: this.temperatureC, fish: [{ id: "one", weightGrams: this.#more }] });
     return 1 + (one.energyKj?.value ?? 0) / water.dueKj;
   }
 
@@ -88,6 +96,13 @@ export class WhatIf extends Element {
         this.requestUpdate();
       }}>${options.map((option) => html`<option value=${option} ?selected=${option === chosen}>${say(option)}</option>`)}</select></div>`;
   }
+}
+
+/** @param {Ion} ion @param {any} answer undefined while it is being reckoned for the first time @param {number} every */
+function row(ion, answer, every) {
+  const needed = answer?.exchangeFractionForWantedPeak;
+  return html`<tr><th scope="row">${t(`water.${ion.ion}`)}</th><td>${answer ? level(answer.endOfDayMgL.at(-1)) : ""}</td><td>${answer ? level(answer.steadyPeakMgL) : ""}</td>
+    <td>${!answer ? "" : needed === undefined || needed > 1 ? t("water.whatIf.notByExchange") : t("water.whatIf.part", { part: percent(needed), n: plain(every) })}</td></tr>`;
 }
 
 /** @param {Feed} feed @param {number} factor @returns {Feed} */

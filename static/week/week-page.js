@@ -1,10 +1,13 @@
 import { html } from "lit";
+import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
+import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
 import { feederNamed, fishName, fishNamed, foodName, label } from "../ui/names.js";
 import { gapRing, isOver, shareBand } from "../fish/component-pictures.js";
+import { language } from "../text/language.js";
 import { dayName, grams, kj, percent, plain, t } from "../text/index.js";
 /** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
 
@@ -15,12 +18,15 @@ const hardlyFed = 0.25;
 
 /** The week behind: what was fed against what was due, per fish and per component, and what to change. Also on paper. */
 export class WeekPage extends Element {
+  #shown = new BitByBit(this, 6);
   /** Weeks before this one. */
   #back = 0;
   /** As the tank stood at the end of some days, reckoned once for each state of the journal. @type {Map<number, Today>} */
   #ends = new Map();
   /** @type {Today | null} */
   #reckonedFor = null;
+  /** The days that are being asked about. @type {Set<number>} */
+  #asked = new Set();
 
   render() {
     const { desk } = this;
@@ -29,6 +35,7 @@ export class WeekPage extends Element {
     const end = now.day - week * this.#back;
     const today = this.#at(desk, now, end);
     const before = this.#at(desk, now, end - week);
+    if (!today || !before) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${now.tank.name} .heading=${t("week.heading")} .when=${this.#span(end, now.day)} .status=${desk.status}></page-head>
       <p class="row steps"><button type="button" class="firm" @click=${() => this.#step(1)} ?disabled=${this.#back >= weeksBack - 1}>${t("week.earlier")}</button>
@@ -42,19 +49,34 @@ export class WeekPage extends Element {
         </div>
         <section class="stack fishes">
           <h2>${t("week.fish")}</h2>
-          ${repeat(today.fish, ({ id }) => id, (fish) => this.#fish(fish, before.fish.find(({ id }) => id === fish.id), today))}
+          ${repeat(this.#shown.of(today.fish), ({ id }) => id, (fish) => guard([today, before, language()], () =>
+            this.#fish(fish, before.fish.find(({ id }) => id === fish.id), today)))}
         </section>
       </div>
       <why-dialog .sources=${desk.reference.sources} .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
 
-  /** @param {Desk} desk @param {Today} now @param {number} day */
+  /**
+   * How the tank stood at the end of a day; undefined while that is being reckoned for the first time.
+   * @param {Desk} desk @param {Today} now @param {number} day
+   */
   #at(desk, now, day) {
-    if (this.#reckonedFor !== now) this.#ends = new Map([[now.day, now]]);
+    if (this.#reckonedFor !== now) this.#asked = new Set();
     this.#reckonedFor = now;
-    const known = this.#ends.get(day) ?? desk.endOf(day);
-    this.#ends.set(day, known);
-    return known;
+    if (day === now.day) return now;
+    if (!this.#asked.has(day)) {
+      this.#asked.add(day);
+      this.#ask(desk, now, day);
+    }
+    return this.#ends.get(day);
+  }
+
+  /** What stood before stays on screen until the answer is there. @param {Desk} desk @param {Today} now @param {number} day */
+  async #ask(desk, now, day) {
+    const then = await desk.endOf(day);
+    if (this.#reckonedFor !== now) return;
+    this.#ends.set(day, then);
+    this.requestUpdate();
   }
 
   /** @param {number} end @param {number} today */
@@ -97,6 +119,7 @@ export class WeekPage extends Element {
       const day = end - week * back;
       // Four weeks of days stand in each end, so every fourth is reckoned and the rest read from it.
       const of = this.#at(desk, now, end - week * (back - (back % 4)));
+      if (!of) return [];
       const days = of.days.filter((row) => row.day > day - week && row.day <= day);
       weeks.push({ day, ...sumOf(days) });
     }

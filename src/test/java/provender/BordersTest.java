@@ -77,6 +77,14 @@ class BordersTest {
   }
 
   @Test
+  void photos_know_neither_http_nor_sql() {
+    noClasses().that().resideInAPackage("provender.photo")
+        .should().dependOnClassesThat().resideInAnyPackage("jakarta..", "java.sql..", "io.quarkus..", "io.vertx..",
+            "provender.store", "provender.web", "provender.people", "provender.demo")
+        .check(OURS);
+  }
+
+  @Test
   void only_the_store_touches_the_database_and_nobody_names_the_store() {
     noClasses().that().resideOutsideOfPackage("provender.store")
         .should().dependOnClassesThat().resideInAnyPackage("jakarta.persistence..", "io.quarkus.hibernate..",

@@ -46,12 +46,12 @@ public final class RunningServer implements AutoCloseable {
   }
 
   /** A server with the demo, over an empty folder of its own. */
-  public static RunningServer fresh(String name) {
+  public static RunningServer fresh(String name, String... options) {
     try (ServerSocket free = new ServerSocket(0)) {
       Path data = Files.createTempDirectory(Path.of("target"), name);
       int port = free.getLocalPort();
       free.close();
-      return start(data, port, List.of());
+      return start(data, port, List.of(), options);
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }

@@ -16,10 +16,14 @@ final class BusyTank {
 
   private BusyTank() {}
 
-  /** Entries as JSON would give them: the roster, then feedings oldest first. */
   static List<Map<String, Object>> entries(int days, int feedingsPerDay) {
+    return entries(days, feedingsPerDay, LAST);
+  }
+
+  /** Entries as JSON would give them: the roster, then feedings oldest first, up to a last day. */
+  static List<Map<String, Object>> entries(int days, int feedingsPerDay, LocalDate last) {
     List<Map<String, Object>> entries = new ArrayList<>();
-    String begun = LAST.minusDays(days) + "T07:00:00+01:00";
+    String begun = last.minusDays(days) + "T07:00:00+01:00";
     entries.add(entry(entries.size(), "record", begun,
         Map.of("record", "tank", "key", "tank", "set", Map.of("name", "Busy", "temperatureC", 26.0, "usualFoods", List.of(FOODS)))));
     for (int fish = 0; fish < 60; fish++) {
@@ -29,7 +33,7 @@ final class BusyTank {
     for (int day = days - 1; day >= 0; day--) {
       for (int meal = 0; meal < feedingsPerDay; meal++) {
         int minute = 480 + meal * 720 / feedingsPerDay;
-        String at = LAST.minusDays(day) + "T" + two(minute / 60) + ":" + two(minute % 60) + ":00+01:00";
+        String at = last.minusDays(day) + "T" + two(minute / 60) + ":" + two(minute % 60) + ":00+01:00";
         entries.add(entry(entries.size(), "feeding", at, Map.of("items", List.of(
             Map.of("food", FOODS[(day + meal) % FOODS.length], "grams", 8.0 + meal),
             Map.of("food", FOODS[(day + meal + 1) % FOODS.length], "grams", 3.0)))));

@@ -10,6 +10,8 @@ import provender.engine.today.Today;
 
 /** One tank's journal, fed with entries as they are written, answering how things stand. */
 public final class TankBook {
+  public static final int LOOK_BACK_DAYS = Today.LOOK_BACK_DAYS;
+
   private final Reference reference;
   private final Journal journal;
 

@@ -12,6 +12,9 @@ import provender.people.SessionStore.Open;
 public final class Sessions {
   public static final Duration LASTS = Duration.ofDays(180);
 
+  /** A phone that was in a drawer for so long asks who holds it. */
+  public static final Duration UNUSED = Duration.ofDays(60);
+
   private static final int LONGEST_DEVICE = 60;
 
   private final PeopleStore people;
@@ -63,7 +66,7 @@ public final class Sessions {
 
   /** The keeper a token belongs to, or null when it is unknown, ended or too old. */
   public @Nullable Keeper keeper(String token, Instant now) {
-    return sessions.keeper(Secrets.hash(token), now);
+    return sessions.keeper(Secrets.hash(token), now.minus(UNUSED), now);
   }
 
   public void signOut(String token) {
@@ -86,21 +89,33 @@ public final class Sessions {
     sessions.closeAllBut(keeper.id(), Secrets.hash(token));
   }
 
-  /** A new password by whoever knows the old one; other phones have to sign in anew. Says what is wrong, or nothing. */
-  public List<Households.Fault> changePassword(Keeper keeper, String token, String old, String chosen, Instant now) {
+  /**
+   * Asks a signed-in keeper once more who they are, before something that would let others in or end everything (OWASP ASVS
+   * 5.0, 7.5.1). Says what is wrong, or nothing.
+   */
+  public List<Households.Fault> confirm(Keeper keeper, String field, String password, Instant now) {
     String who = keeper.id() + "\nchange";
     if (!throttle.wait(who, now).isZero()) {
-      return List.of(new Households.Fault("old", "the password until now; after several wrong ones, a minute's pause"));
+      return List.of(new Households.Fault(field, "your password; after several wrong ones, a minute's pause"));
     }
-    if (!Passwords.matches(old, people.account(keeper.name()))) {
+    if (!Passwords.matches(password, people.account(keeper.name()))) {
       throttle.failed(who, now);
-      return List.of(new Households.Fault("old", "the password until now"));
+      return List.of(new Households.Fault(field, "your password"));
+    }
+    throttle.succeeded(who);
+    return List.of();
+  }
+
+  /** A new password by whoever knows the old one; other phones have to sign in anew. Says what is wrong, or nothing. */
+  public List<Households.Fault> changePassword(Keeper keeper, String token, String old, String chosen, Instant now) {
+    List<Households.Fault> unconfirmed = confirm(keeper, "old", old, now);
+    if (!unconfirmed.isEmpty()) {
+      return unconfirmed;
     }
     String wrong = Passwords.fault(chosen, keeper.name());
     if (!wrong.isEmpty()) {
       return List.of(new Households.Fault("password", wrong));
     }
-    throttle.succeeded(who);
     members.changePassword(keeper.id(), Passwords.hash(chosen));
     endOthers(keeper, token);
     return List.of();

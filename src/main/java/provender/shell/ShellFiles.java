@@ -34,10 +34,12 @@ record ShellFiles(List<Kept> files) {
     return hash(all.toString().getBytes(StandardCharsets.UTF_8));
   }
 
-  // The worker cannot keep itself: a phone would then never hear of the next version.
+  // The worker cannot keep itself: a phone would then never hear of the next version. Large icons and screenshots are asked for
+  // by the system, when it installs the app.
   private static boolean isKept(String name) {
     var file = name.substring(name.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
-    return !name.equals("sw.js") && !file.endsWith(".map") && !file.endsWith(".d.ts") && !file.contains("license");
+    boolean forInstalling = name.startsWith("screenshots/") || name.startsWith("icons/") && name.endsWith("512.png");
+    return !name.equals("sw.js") && !forInstalling && !file.endsWith(".map") && !file.endsWith(".d.ts") && !file.contains("license");
   }
 
   private static String urlOf(String name) {

@@ -15,19 +15,35 @@ class FirstChecksums {
 
   private final SqlJournalStore entries;
   private final Tanks tanks;
+  private final RowFence fence;
 
-  FirstChecksums(SqlJournalStore entries, Tanks tanks) {
+  FirstChecksums(SqlJournalStore entries, Tanks tanks, RowFence fence) {
     this.entries = entries;
     this.tanks = tanks;
+    this.fence = fence;
   }
 
   /** @return whether there may be more */
   @Transactional
   boolean giveSome() {
-    List<EntryRow> rows = entries.find("checksum is null order by key").page(0, AT_ONCE).list();
+    boolean gave = false;
+    for (TankRow tank : tanks.listAll()) {
+      fence.enter(tank.key.household());
+      gave |= giveSome(tank);
+      // Out of the session before the next household is let in.
+      entries.flush();
+    }
+    return gave;
+  }
+
+  private boolean giveSome(TankRow tank) {
+    List<EntryRow> rows =
+        entries
+            .find("key.household = ?1 and key.tank = ?2 and checksum is null order by key.seq", tank.key.household(), tank.key.tank())
+            .page(0, AT_ONCE)
+            .list();
     for (EntryRow row : rows) {
       long checksum = of(row);
-      TankRow tank = tanks.findById(new TankRow.Key(row.key.household(), row.key.tank()));
       row.checksum = checksum;
       tank.checksum = Checksum.sum(tank.checksum, checksum);
     }

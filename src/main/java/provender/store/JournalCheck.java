@@ -23,9 +23,21 @@ final class JournalCheck {
   private static final int AT_ONCE = 2000;
 
   private final Connection connection;
+  private final Gate gate;
 
+  /** What has to be said before a household's entries may be read. */
+  interface Gate {
+    void enter(Connection connection, String household) throws SQLException;
+  }
+
+  /** Over a database that has no fence. */
   JournalCheck(Connection connection) {
+    this(connection, (open, household) -> {});
+  }
+
+  JournalCheck(Connection connection, Gate gate) {
     this.connection = connection;
+    this.gate = gate;
   }
 
   record Counter(long head, long checksum) {}
@@ -35,6 +47,7 @@ final class JournalCheck {
     Map<TankKey, String> faults = new LinkedHashMap<>();
     for (Map.Entry<TankKey, Counter> tank : tanks().entrySet()) {
       try {
+        gate.enter(connection, tank.getKey().household());
         check(tank.getKey(), tank.getValue());
       } catch (SQLException | JsonProcessingException | RuntimeException unreadable) {
         faults.put(tank.getKey(), String.valueOf(unreadable.getMessage()));

@@ -27,4 +27,7 @@ final class PeopleRows {
 
   @ApplicationScoped
   static class Resets implements PanacheRepositoryBase<ResetRow, String> {}
+
+  @ApplicationScoped
+  static class Passkeys implements PanacheRepositoryBase<PasskeyRow, PasskeyRow.Key> {}
 }

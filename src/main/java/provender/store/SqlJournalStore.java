@@ -29,16 +29,19 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
 
   private final Tanks tanks;
   private final Instance<Verified> verified;
+  private final RowFence fence;
 
-  SqlJournalStore(Tanks tanks, Instance<Verified> verified) {
+  SqlJournalStore(Tanks tanks, Instance<Verified> verified, RowFence fence) {
     this.tanks = tanks;
     this.verified = verified;
+    this.fence = fence;
   }
 
   @Override
   @Transactional
   public <T> T write(TankKey tank, Function<Writing, T> work) {
     verified.get().mustBeSound(tank);
+    fence.enter(tank.household());
     TankRow row = tanks.findById(key(tank), LockModeType.PESSIMISTIC_WRITE);
     if (row == null) {
       throw new IllegalArgumentException("no such tank");
@@ -54,6 +57,7 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
   @Transactional
   public Page read(TankKey tank, long after, int limit) {
     verified.get().mustBeSound(tank);
+    fence.enter(tank.household());
     List<Stored> entries = new ArrayList<>();
     find(IN_TANK + " and key.seq > ?3 order by key.seq", tank.household(), tank.tank(), after)
         .page(0, limit)
@@ -75,6 +79,7 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
   @Override
   @Transactional
   public List<Sum> sums(TankKey tank, int size) {
+    fence.enter(tank.household());
     List<Sum> sums = new ArrayList<>();
     long after = 0;
     List<Object[]> rows = checksums(tank, after);

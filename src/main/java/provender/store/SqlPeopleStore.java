@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -52,24 +51,11 @@ class SqlPeopleStore implements PeopleStore {
   public List<Seat> seats(String keeperId) {
     List<Seat> seats = new ArrayList<>();
     for (MembershipRow member : memberships.list("key.keeper = ?1 and endedAt is null order by key.household", keeperId)) {
-      for (TankRow tank : tanks.list("key.household = ?1 order by name", member.key.household())) {
+      for (TankRow tank : tanks.list("key.household = ?1 and putAwayAt is null order by name", member.key.household())) {
         seats.add(new Seat(tank.key.household(), tank.key.tank(), tank.name, tank.zone, member.role));
       }
     }
     return seats;
-  }
-
-  @Override
-  public List<Keeper> keepers(String household) {
-    List<Keeper> found = new ArrayList<>();
-    for (MembershipRow member : memberships.list("key.household", household)) {
-      KeeperRow row = keepers.findById(member.key.keeper());
-      if (row != null) {
-        found.add(new Keeper(row.id, row.name));
-      }
-    }
-    found.sort(Comparator.comparing(Keeper::name));
-    return found;
   }
 
   @Override

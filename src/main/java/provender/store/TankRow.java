@@ -4,8 +4,10 @@ import jakarta.persistence.Column;
 import jakarta.persistence.EmbeddedId;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
-import java.io.Serializable;
 import jakarta.persistence.Embeddable;
+import java.io.Serializable;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 
 /** A tank, and the counter of its journal. */
 @Entity
@@ -21,6 +23,10 @@ class TankRow {
 
   /** What all of its entries add up to, kept in the transaction that adds one. */
   long checksum;
+
+  /** Null while it is listed and served. */
+  @Column(name = "put_away_at")
+  @Nullable Instant putAwayAt;
 
   @Embeddable
   record Key(@Column(name = "household_id") String household, @Column(name = "id") String tank)

@@ -35,7 +35,8 @@ class AuditLog {
   }
 
   private void watch(RoutingContext context) {
-    context.addEndHandler(done -> note(context));
+    // Before the answer goes out: whoever has it may count on its being logged.
+    context.addHeadersEndHandler(done -> note(context));
     context.next();
   }
 
@@ -51,7 +52,7 @@ class AuditLog {
 
   private static boolean changesPeople(RoutingContext context) {
     String path = context.normalizedPath();
-    return !HARMLESS.contains(context.request().method()) && !path.endsWith("/entries");
+    return !HARMLESS.contains(context.request().method()) && !path.endsWith("/entries") && !path.contains("/photos/");
   }
 
   private static boolean carriesAway(RoutingContext context) {

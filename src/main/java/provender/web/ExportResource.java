@@ -8,14 +8,19 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.StreamingOutput;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import provender.people.Seat;
+import provender.photo.PhotoStore;
 import provender.sync.JournalStore;
 import provender.sync.JournalStore.Page;
 import provender.sync.JournalStore.Stored;
@@ -28,14 +33,17 @@ import provender.sync.TankKey;
 class ExportResource {
   private static final String JSON_LINES = "application/jsonl";
   private static final String CSV = "text/csv";
+  private static final String ZIP = "application/zip";
   private static final List<String> FIRST_COLUMNS =
       List.of("seq", "happenedAt", "zone", "kind", "by", "id", "v", "device", "deviceSeq", "recordedAt", "receivedAt", "tank");
 
   private final JournalStore journals;
+  private final PhotoStore photos;
   private final Signed signed;
 
-  ExportResource(JournalStore journals, Signed signed) {
+  ExportResource(JournalStore journals, PhotoStore photos, Signed signed) {
     this.journals = journals;
+    this.photos = photos;
     this.signed = signed;
   }
 
@@ -66,6 +74,38 @@ class ExportResource {
     CsvTable table = new CsvTable(columns);
     each(tank, entry -> table.row(CsvTable.cells(entry)));
     return file(table.text(), "journal.csv");
+  }
+
+  @GET
+  @Path("/export.zip")
+  @Produces(ZIP)
+  @Operation(
+      summary = "The whole journal with its photos: journal.jsonl, and each picture as photos/ID.jpg under the id of its entry",
+      description = "To bring it back, post journal.jsonl to import and put each picture to photos/ID again.")
+  public Response withPhotos(@PathParam("tank") String tank) {
+    Seat seat = signed.seat(tank);
+    TankKey key = new TankKey(seat.household(), seat.tank());
+    StringBuilder lines = new StringBuilder();
+    each(tank, entry -> lines.append(entry).append('\n'));
+    StreamingOutput file =
+        out -> {
+          try (ZipOutputStream zip = new ZipOutputStream(out)) {
+            put(zip, "journal.jsonl", lines.toString().getBytes(StandardCharsets.UTF_8));
+            for (String id : photos.ids(key)) {
+              byte[] jpeg = photos.find(key, id);
+              if (jpeg != null) {
+                put(zip, "photos/" + id + ".jpg", jpeg);
+              }
+            }
+          }
+        };
+    return Response.ok(file).header("Content-Disposition", "attachment; filename=\"journal.zip\"").build();
+  }
+
+  private static void put(ZipOutputStream zip, String name, byte[] content) throws IOException {
+    zip.putNextEntry(new ZipEntry(name));
+    zip.write(content);
+    zip.closeEntry();
   }
 
   private void each(String tank, Consumer<JsonNode> reader) {

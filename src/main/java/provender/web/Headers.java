@@ -6,28 +6,25 @@ import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** What every answer says about how it may be used, and the door for requests that another site made a browser send. */
 @ApplicationScoped
 class Headers {
-  private static final Pattern IMPORT_MAP =
-      Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);
   private static final long MOST_BYTES = 1024 * 1024;
   private static final Set<HttpMethod> HARMLESS = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
 
-  private final String contentSecurity =
-      "default-src 'self'; script-src 'self' '" + importMapHash() + "'; style-src 'self'; img-src 'self' data: blob:;"
+  private static final String CONTENT_SECURITY =
+      "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
           + " connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+
+  private final HeldFiles held = new HeldFiles();
+  private final boolean https;
+
+  Headers(@ConfigProperty(name = "provender.https") boolean https) {
+    this.https = https;
+  }
 
   void register(@Observes Filters filters) {
     filters.register(this::guard, 1000);
@@ -51,6 +48,11 @@ class Headers {
           .end("{\"type\":\"about:blank\",\"kind\":\"too-large\",\"title\":\"a request holds at most 1 MiB and says its length\",\"status\":413,\"errors\":[]}");
       return;
     }
+    String tag = held.tag(context.normalizedPath());
+    if (tag != null && tag.equals(context.request().getHeader("If-None-Match"))) {
+      context.response().setStatusCode(304).end();
+      return;
+    }
     context.next();
   }
 
@@ -69,11 +71,18 @@ class Headers {
   private void mark(RoutingContext context) {
     MultiMap headers = context.response().headers();
     String path = context.normalizedPath();
-    headers.set("Content-Security-Policy", contentSecurity);
+    headers.set("Content-Security-Policy", CONTENT_SECURITY);
     headers.set("X-Content-Type-Options", "nosniff");
     headers.set("Referrer-Policy", "no-referrer");
     headers.set("Permissions-Policy", "camera=(), microphone=(), geolocation=()");
     headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    if (https) {
+      headers.set("Strict-Transport-Security", "max-age=31536000; includeSubDomains");
+    }
+    String tag = held.tag(path);
+    if (tag != null && context.response().getStatusCode() < 400) {
+      headers.set("ETag", tag);
+    }
     headers.set("Cache-Control", path.startsWith("/api/") ? "no-store" : "no-cache");
     if (path.endsWith(".webmanifest")) {
       headers.set("Content-Type", "application/manifest+json");
@@ -88,23 +97,5 @@ class Headers {
     String origin = context.request().getHeader("Origin");
     String host = context.request().getHeader("Host");
     return origin != null && !origin.equals("http://" + host) && !origin.equals("https://" + host);
-  }
-
-  private static String importMapHash() {
-    try (InputStream page = Headers.class.getResourceAsStream("/META-INF/resources/index.html")) {
-      if (page == null) {
-        throw new IllegalStateException("the app's first page is missing");
-      }
-      Matcher map = IMPORT_MAP.matcher(new String(page.readAllBytes(), StandardCharsets.UTF_8));
-      if (!map.find()) {
-        throw new IllegalStateException("the app's first page has no import map");
-      }
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(map.group(1).getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(digest);
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java has SHA-256", impossible);
-    }
   }
 }

@@ -2,11 +2,15 @@ package provender.web;
 
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
+import provender.passkey.PasskeyStore;
+import provender.passkey.Passkeys;
+import provender.people.Erasure;
 import provender.people.FirstStart;
 import provender.people.Households;
 import provender.people.MemberStore;
 import provender.people.Members;
 import provender.people.PeopleStore;
+import provender.people.PersonStore;
 import provender.people.Resets;
 import provender.people.SessionStore;
 import provender.people.Sessions;
@@ -42,5 +46,17 @@ final class PeopleBeans {
   @Singleton
   Resets resets(PeopleStore people, MemberStore members, SessionStore sessions) {
     return new Resets(people, members, sessions);
+  }
+
+  @Produces
+  @Singleton
+  Passkeys passkeys(PasskeyStore passkeys) {
+    return new Passkeys(passkeys);
+  }
+
+  @Produces
+  @Singleton
+  Erasure erasure(PersonStore persons, MemberStore members) {
+    return new Erasure(persons, members);
   }
 }

@@ -73,6 +73,11 @@ final class Problem extends RuntimeException {
     return new Problem(423, "journal-damaged", "this journal is damaged on the server and not served; what is on the phone stays there", List.of());
   }
 
+  /** Browsers make passkeys for names, not for bare numbers. */
+  static Problem needsName() {
+    return new Problem(409, "needs-name", "passkeys need an address with a name, such as https://tank.example, instead of a number", List.of());
+  }
+
   static Problem of(int status, String title) {
     return new Problem(status, "other", title, List.of());
   }

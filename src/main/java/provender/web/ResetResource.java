@@ -5,6 +5,7 @@ import io.quarkus.runtime.StartupEvent;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -18,6 +19,8 @@ import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.jboss.logging.Logger;
+import provender.passkey.Passkeys;
+import provender.people.Households;
 import provender.people.Keeper;
 import provender.people.Members;
 import provender.people.Resets;
@@ -32,14 +35,16 @@ class ResetResource {
 
   private final Resets resets;
   private final Members members;
+  private final Passkeys passkeys;
   private final Signed signed;
   private final SessionCookies cookies;
   private final Optional<String> forgot;
 
   ResetResource(
-      Resets resets, Members members, Signed signed, SessionCookies cookies, @ConfigProperty(name = "provender.reset") Optional<String> forgot) {
+      Resets resets, Members members, Passkeys passkeys, Signed signed, SessionCookies cookies, @ConfigProperty(name = "provender.reset") Optional<String> forgot) {
     this.resets = resets;
     this.members = members;
+    this.passkeys = passkeys;
     this.signed = signed;
     this.cookies = cookies;
     this.forgot = forgot;
@@ -75,10 +80,16 @@ class ResetResource {
   }
 
   @POST
+  @Transactional
   @Path("/reset")
-  @Operation(summary = "Choose a new password with such a code; signs in, and signs every other phone out")
+  @Operation(summary = "Choose a new password with such a code; signs in, signs every other phone out, and removes every passkey")
   public Response follow(String body, HttpServerRequest request) {
     JsonNode asked = Json.object(body);
-    return cookies.entered(resets.follow(Asked.text(asked, "code"), Asked.text(asked, "password"), Instant.now()), asked, request);
+    Households.Entry entry = resets.follow(Asked.text(asked, "code"), Asked.text(asked, "password"), Instant.now());
+    Keeper keeper = entry.keeper();
+    if (keeper != null) {
+      passkeys.removeAll(keeper);
+    }
+    return cookies.entered(entry, asked, request);
   }
 }

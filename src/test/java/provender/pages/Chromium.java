@@ -1,6 +1,7 @@
 package provender.pages;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
 import java.io.IOException;
@@ -9,26 +10,37 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /** A real Chromium: the one named by CHROMIUM, the system's, or one installed from Debian's packages. */
 final class Chromium implements AutoCloseable {
   private static final String USUAL = "/usr/bin/chromium";
-
   static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-      "--disable-background-networking", "--disable-component-update", "--disable-sync");
+      "--host-resolver-rules=MAP *.example 127.0.0.1", "--disable-background-networking", "--disable-component-update", "--disable-sync");
 
   private final Playwright playwright = Playwright.create(
       new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
   private final Browser browser;
 
   Chromium() {
+    this(List.of());
+  }
+
+  /** @param more arguments on top of the usual ones */
+  Chromium(List<String> more) {
     browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
         .setExecutablePath(executable())
-        .setArgs(ARGUMENTS));
+        .setArgs(Stream.concat(ARGUMENTS.stream(), more.stream()).toList()));
   }
 
   Browser browser() {
     return browser;
+  }
+
+  /** A browser with a profile of its own on disk, as people have one; nothing is ever installed from a passing one. */
+  BrowserContext withProfile(Path folder) {
+    return playwright.chromium().launchPersistentContext(folder, new BrowserType.LaunchPersistentContextOptions()
+        .setExecutablePath(executable()).setArgs(ARGUMENTS));
   }
 
   @Override

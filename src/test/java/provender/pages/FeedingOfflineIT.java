@@ -28,6 +28,7 @@ class FeedingOfflineIT {
     glass.killServer();
     page.reload();
     assertThat(page.locator("feed-page .tile").first()).isVisible();
+    Glass.reckoned(page);
     double given = givenKj(page);
 
     record(page);

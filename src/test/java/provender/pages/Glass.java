@@ -7,12 +7,16 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
+import java.net.URI;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import provender.RunningServer;
+import provender.shell.SingleModules;
 
 /** A server with the demo and phones that open it, each with a store of its own. */
 final class Glass implements AutoCloseable {
@@ -23,7 +27,16 @@ final class Glass implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private RunningServer server = RunningServer.fresh("pages");
-  private final Chromium chromium = new Chromium();
+  private final Chromium chromium;
+
+  Glass() {
+    this(List.of());
+  }
+
+  /** @param more arguments for the browser */
+  Glass(List<String> more) {
+    chromium = new Chromium(more);
+  }
 
   String url() {
     return server.url();
@@ -70,6 +83,9 @@ final class Glass implements AutoCloseable {
             .setViewportSize(width, height)
             .setLocale(locale)
             .setColorScheme(theme.equals("light") ? ColorScheme.LIGHT : ColorScheme.DARK));
+    // The app holds its modules joined; a test that works with one alone gets it at the address of its source.
+    context.route(Pattern.compile(".*/(store|sync)/[a-z-]+\\.js$"), asked -> asked.fulfill(new Route.FulfillOptions()
+        .setContentType("text/javascript").setBody(SingleModules.at(URI.create(asked.request().url()).getPath()))));
     Page page = context.newPage();
     page.navigate(url());
     page.locator("sign-in input[name=name]").waitFor();
@@ -92,6 +108,12 @@ final class Glass implements AutoCloseable {
       tank.click();
       tile.waitFor();
     }
+    reckoned(page);
+  }
+
+  /** Tiles are there before the day is reckoned. */
+  static void reckoned(Page page) {
+    until(page, "() => document.querySelector('#main > *').desk.today !== null", null);
   }
 
   /** Somebody of the demo may have fed within ten minutes, depending on the time of day at which this runs. */
@@ -107,10 +129,11 @@ final class Glass implements AutoCloseable {
     until(page, "() => navigator.serviceWorker.ready.then(() => true)", null);
   }
 
-  /** The page's own policy forbids the browser driver's repeated evaluation, so the asking is done from here. */
+  /** The page's own policy forbids the browser driver's repeated evaluation, so the asking is done from here. What is not there yet is waited for. */
   static void until(Page page, String wanted, @Nullable Object argument) {
     long patience = System.nanoTime() + PATIENCE.toNanos();
-    while (!Boolean.TRUE.equals(page.evaluate(wanted, argument))) {
+    String asked = "async argument => { try { return await (" + wanted + ")(argument); } catch (notYet) { if (notYet instanceof TypeError) return false; throw notYet; } }";
+    while (!Boolean.TRUE.equals(page.evaluate(asked, argument))) {
       assertThat(System.nanoTime()).as("waited a minute for " + wanted).isLessThan(patience);
       page.waitForTimeout(100);
     }

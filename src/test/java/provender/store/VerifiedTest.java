@@ -28,6 +28,7 @@ class VerifiedTest {
   @Inject Verified verified;
   @Inject FirstChecksums first;
   @Inject EntityManager entities;
+  @Inject RowFence fence;
 
   private final TankKey sick = new TankKey("home-" + UUID.randomUUID(), "sick");
   private final TankKey well = new TankKey(sick.household(), "well");
@@ -85,7 +86,9 @@ class VerifiedTest {
   }
 
   private void sql(String statement) {
-    QuarkusTransaction.requiringNew().run(
-        () -> entities.createNativeQuery(statement).setParameter(1, sick.household()).executeUpdate());
+    QuarkusTransaction.requiringNew().run(() -> {
+      fence.enter(sick.household());
+      entities.createNativeQuery(statement).setParameter(1, sick.household()).executeUpdate();
+    });
   }
 }

@@ -35,6 +35,14 @@ class HeadersTest {
   }
 
   @Test
+  void a_file_that_a_phone_holds_is_not_sent_again_and_one_of_another_version_is() {
+    String tag = given().get("/shared/reference.json").then().statusCode(200).extract().header("ETag");
+    given().header("If-None-Match", tag).get("/shared/reference.json").then().statusCode(304).header("ETag", equalTo(tag));
+    given().header("If-None-Match", "W/\"another\"").get("/shared/reference.json").then().statusCode(200);
+    given().get("/sw.js").then().statusCode(200).header("ETag", equalTo(null));
+  }
+
+  @Test
   void a_request_that_another_site_made_a_browser_send_is_turned_away() {
     People.KEEPER.asks().header("Sec-Fetch-Site", "cross-site").contentType(ContentType.JSON).body("{\"entries\":[]}")
         .post("/api/v1/tanks/" + People.TANK + "/entries").then().statusCode(403);

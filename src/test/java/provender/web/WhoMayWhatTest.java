@@ -25,7 +25,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import provender.photo.Snapshot;
 
 @QuarkusTest
 class WhoMayWhatTest {
@@ -39,9 +41,13 @@ class WhoMayWhatTest {
           entry("tank", "{\"name\":\"Second tank\",\"zone\":\"Europe/Berlin\"}"),
           entry("weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}"),
           entry("lines", "\n"),
+          entry("jpeg", ""),
           entry("person", "{\"person\":\"{person}\"}"),
           entry("reset", "{\"code\":\"guessed\",\"password\":\"long enough to pass\"}"),
           entry("password", "{\"old\":\"not the old one\",\"password\":\"long enough to pass\"}"),
+          entry("confirm", "{\"password\":\"not their password\"}"),
+          entry("credential", "{\"name\":\"A phone\",\"credential\":{}}"),
+          entry("renamed", "{\"name\":\"A phone\"}"),
           entry("", ""));
 
   @Test
@@ -82,20 +88,23 @@ class WhoMayWhatTest {
     if (body.contains("{person}")) {
       body = body.replace("{person}", People.KEEPER.someoneNew().id());
     }
-    boolean mayEndSomething = method.equals("DELETE") || pattern.endsWith("hand-over");
+    boolean mayEndSomething = method.equals("DELETE") || pattern.endsWith("hand-over") || pattern.equals("/api/v1/session");
     var asked = mayEndSomething ? who.asksAsSomeoneNew() : who.asks();
-    if (!body.isEmpty()) {
+    if (row.get("body").equals("jpeg")) {
+      asked = asked.contentType("image/jpeg").body(Snapshot.jpeg(8, 8));
+    } else if (!body.isEmpty()) {
       asked = asked.contentType(body.isBlank() ? "application/jsonl" : "application/json").body(body.getBytes(StandardCharsets.UTF_8));
     }
     if (path.endsWith("/hints")) {
       return statusOfALine(who, path);
     }
-    return asked.request(method, path).statusCode();
+    return PasskeysTest.named(asked).request(method, path).statusCode();
   }
 
   /** Whoever and whatever may be ended is made for this one question. */
   private static String filledIn(String pattern) {
-    String path = pattern.replace("{tank}", People.TANK).replace("{name}", "weight").replace("{household}", People.HOUSEHOLD);
+    String tank = pattern.contains("tanks-away") ? newTank() : People.TANK;
+    String path = pattern.replace("{tank}", tank).replace("{photo}", UUID.randomUUID().toString()).replace("{name}", "weight").replace("{household}", People.HOUSEHOLD);
     if (path.contains("{person}")) {
       path = path.replace("{person}", People.KEEPER.someoneNew().id());
     }
@@ -103,12 +112,20 @@ class WhoMayWhatTest {
       String ofSomeoneElse = People.KEEPER.someoneNew().asks().get("/api/v1/session/devices").path("devices[0].id");
       path = path.replace("{device}", ofSomeoneElse);
     }
+    if (path.contains("{passkey}")) {
+      path = path.replace("{passkey}", PasskeysTest.make(People.KEEPER.someoneNew(), new SoftKey(PasskeysTest.origin())).path("id"));
+    }
     if (path.contains("{invitation}")) {
       People.invitation(People.STEWARD, People.HOUSEHOLD, "guest");
       String open = People.STEWARD.asks().get("/api/v1/households/" + People.HOUSEHOLD + "/people").path("invitations[0].id");
       path = path.replace("{invitation}", open);
     }
     return path;
+  }
+
+  private static String newTank() {
+    return People.STEWARD.asks().contentType(ContentType.JSON).body("{\"name\":\"Spare tank\",\"zone\":\"Europe/Berlin\"}")
+        .post("/api/v1/households/" + People.HOUSEHOLD + "/tanks").path("id");
   }
 
   /** The answer to this one never ends: only its beginning is read. */

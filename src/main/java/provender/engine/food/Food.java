@@ -35,7 +35,7 @@ public final class Food {
     this.edibleFraction = edibleFraction;
     this.componentShares = componentShares.clone();
     this.brings = bringing(this.componentShares);
-    this.flags = List.copyOf(flags);
+    this.flags = new ArrayList<>(flags);
     this.source = source;
     this.energy = FoodEnergy.of(composition, isAlgae(), source, constants);
     this.kjPerGram = energy.value() * edibleFraction;

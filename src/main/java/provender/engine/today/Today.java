@@ -33,7 +33,8 @@ import provender.engine.source.Step;
 
 /** One tank at one moment. */
 public final class Today {
-  private static final int LOOK_BACK_DAYS = 92;
+  /** Feedings of earlier days count for nothing but the day on which the log began. */
+  public static final int LOOK_BACK_DAYS = 92;
 
   private final Reference reference;
   private final Moment now;

@@ -1,0 +1,125 @@
+package provender.pages;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import provender.Phone;
+import provender.photo.Snapshot;
+
+class PhotoIT {
+  private final Glass glass = new Glass();
+
+  @AfterEach
+  void close() {
+    glass.close();
+  }
+
+  @Test
+  void a_photo_taken_without_a_server_stays_with_its_feeding_arrives_after_it_and_is_seen_on_a_second_phone() throws Exception {
+    Page page = glass.signedIn();
+    Glass.settled(page);
+    glass.killServer();
+    page.locator("feed-page .tile").first().click();
+    page.locator("feeding-tray summary").click();
+    page.locator("tray-extras textarea").fill("The lips look sore");
+    page.locator("tray-extras photo-picker input").setInputFiles(photo());
+    page.locator("tray-extras photo-picker img").waitFor();
+    page.locator("feeding-tray button.deed").click();
+    Glass.isAnotherOne(page);
+    assertThat(page.locator("feeding-row").first()).containsText("The lips look sore");
+    assertThat(page.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+    Glass.until(page, "() => document.querySelector('feed-page').desk.status.photos === 1", null);
+
+    page.reload();
+    assertThat(page.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+
+    glass.startServerAgain();
+    page.evaluate("document.querySelector('feed-page').desk.syncNow()");
+    Glass.until(page, "() => (({ unsent, photos, state }) => unsent === 0 && photos === 0 && state === 'sent')"
+        + "(document.querySelector('feed-page').desk.status)", null);
+
+    Page second = glass.signedIn("light", 1280, 800);
+    second.locator("feeding-row").first().locator("photo-strip button").click();
+    assertThat(second.locator("photo-strip dialog img")).isVisible();
+    Glass.until(second, "() => document.querySelector('photo-strip dialog img').naturalWidth === 1600", null);
+    Glass.isFreeOfFaults(second, "photo", "light", 1280);
+    assertThat(arrived(second)).hasSizeGreaterThan(1000).doesNotContain("53.0N", "Exif");
+
+    second.locator("photo-strip dialog button").last().click();
+    assertThat(second.locator("feeding-row").first().locator("photo-strip")).hasCount(0);
+    second.locator("undo-toast button.undo").click();
+    assertThat(second.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+  }
+
+  @Test
+  void a_photo_that_a_restored_backup_lacks_is_sent_once_more() throws Exception {
+    Page page = glass.signedIn();
+    page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
+    page.locator("feeding-edit photo-picker input").setInputFiles(photo());
+    page.locator("feeding-edit photo-picker img").waitFor();
+    page.locator("feeding-edit button.firm").click();
+    assertThat(page.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+    String sent = arrived(page);
+
+    glass.killServer();
+    try (Connection database = DriverManager.getConnection("jdbc:h2:file:" + glass.server().data().toAbsolutePath().resolve("provender")
+        + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE", "provender", ""); Statement statement = database.createStatement()) {
+      assertThat(statement.executeUpdate("delete from photo")).isEqualTo(1);
+    }
+    glass.startServerAgain("-Dprovender.restored=true");
+    page.evaluate("document.querySelector('feed-page').desk.syncNow()");
+    assertThat(arrived(page)).isEqualTo(sent);
+  }
+
+  @Test
+  void what_is_no_picture_is_told_and_the_feeding_goes_on() {
+    Page page = glass.signedIn();
+    page.locator("feed-page .tile").first().click();
+    page.locator("feeding-tray summary").click();
+    page.locator("tray-extras photo-picker input").setInputFiles(
+        new FilePayload("fish.svg", "image/svg+xml", "<svg xmlns='http://www.w3.org/2000/svg'/>".getBytes(StandardCharsets.UTF_8)));
+    assertThat(page.getByText("This phone cannot read that as a picture.")).isVisible();
+    assertThat(page.locator("feeding-tray button.deed")).isEnabled();
+  }
+
+  @Test
+  void a_note_a_time_and_a_photo_can_be_put_right_later() {
+    Page page = glass.signedIn();
+    page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
+    page.locator("feeding-edit textarea").fill("Half of it sank");
+    page.locator("feeding-edit photo-picker input").setInputFiles(photo());
+    page.locator("feeding-edit photo-picker img").waitFor();
+    page.locator("feeding-edit button.firm").click();
+    assertThat(page.locator("feeding-row").first()).containsText("Half of it sank");
+    assertThat(page.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+  }
+
+  /** The picture as the server gives it, as soon as it does. */
+  private String arrived(Page page) throws Exception {
+    Phone phone = Phone.signedIn(glass.url(), Glass.NAME, Glass.PASSWORD);
+    String tank = phone.tanks().get(0);
+    String picture = "";
+    for (int i = 0; i < 120 && picture.isEmpty(); i++) {
+      page.waitForTimeout(500);
+      String id = phone.pullAll(tank).stream().filter(entry -> entry.path("kind").asText().equals("photo"))
+          .map(entry -> entry.path("id").asText()).findFirst().orElse("none-yet");
+      var answer = phone.get("/api/v1/tanks/" + tank + "/photos/" + id);
+      picture = answer.statusCode() == 200 ? answer.body() : "";
+    }
+    assertThat(picture).isNotEmpty();
+    return picture;
+  }
+
+  /** Larger than is kept, with a place in it. */
+  private static FilePayload photo() {
+    return new FilePayload("fish.jpg", "image/jpeg", Snapshot.withExif(Snapshot.jpeg(2400, 1200), "a camera 53.0N 8.8E"));
+  }
+}

@@ -1,0 +1,79 @@
+import { html } from "lit";
+import { live } from "lit-html/directives/live.js";
+import { Element } from "../ui/element.js";
+import { summonPicker } from "../photo/index.js";
+import { t, written } from "../text/index.js";
+import { typed } from "../text/units.js";
+/** @import { NamedKey, TrayExtras, TrayItem } from "./measures.js" */
+
+const agoes = [0, 5, 10, 20, 30, 60, 120, 240];
+const longestNote = 500;
+
+/**
+ * What is said of a feeding besides its foods: all of it may be left out.
+ * @fires feeding-tray-extras - all of it, with what was changed
+ * @fires measure-steps-change - the open food, given to one fish or to all
+ */
+export class TrayExtrasForm extends Element {
+  static properties = { item: { attribute: false }, foodName: {}, fish: { attribute: false }, extras: { attribute: false } };
+
+  constructor() {
+    super();
+    /** @type {TrayItem | undefined} */
+    this.item = undefined;
+    this.foodName = "";
+    /** @type {NamedKey[]} */
+    this.fish = [];
+    /** @type {TrayExtras | null} */
+    this.extras = null;
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    summonPicker();
+  }
+
+  render() {
+    const { extras, item } = this;
+    if (!extras) return "";
+    return html`
+      <label>${t("tray.note")}
+        <textarea rows="2" maxlength=${longestNote} .value=${extras.note} @change=${(/** @type {Event} */ event) => this.#say({ note: textOf(event).trim() })}></textarea></label>
+      <photo-picker .picture=${extras.picture} @photo-picker-choose=${(/** @type {CustomEvent<Blob | null>} */ { detail }) => this.#say({ picture: detail })}></photo-picker>
+      <label>${t("tray.when")}
+        <select @change=${(/** @type {Event} */ event) => this.#say({ minutesAgo: Number(textOf(event)) })}>
+          ${agoes.map((ago) => html`<option value=${ago} ?selected=${ago === extras.minutesAgo}>${spoken(ago)}</option>`)}
+        </select></label>
+      ${item ? html`<label>${t("tray.byHand", { name: this.foodName })}
+        <select @change=${(/** @type {Event} */ event) => this.say("measure-steps-change", { ...item, fish: textOf(event) || null })}>
+          <option value="" ?selected=${!item.fish}>${t("tray.wholeTank")}</option>
+          ${this.fish.map(({ key, name }) => html`<option value=${key} ?selected=${item.fish === key}>${name}</option>`)}
+        </select></label>
+        ${item.fish ? html`<p class="caution">${t("caution.hand")}</p>` : ""}` : ""}
+      <label>${t("tray.leftover")}
+        <input type="text" inputmode="decimal" autocomplete="off" .value=${live(extras.leftoverGrams === null ? "" : written(extras.leftoverGrams))}
+          @change=${(/** @type {Event} */ event) => this.#say({ leftoverGrams: typed(textOf(event)) >= 0 ? typed(textOf(event)) : null })}></label>
+      <fieldset>
+        <legend>${t("tray.refused")}</legend>
+        <div class="chips pick">${this.fish.map(({ key, name }) => html`
+          <button type="button" class="chip" aria-pressed=${extras.refusedBy.includes(key)}
+            @click=${() => this.#refused(extras.refusedBy, key)}>${name}</button>`)}</div>
+      </fieldset>`;
+  }
+
+  /** @param {string[]} refusedBy @param {string} key */
+  #refused(refusedBy, key) {
+    this.#say({ refusedBy: refusedBy.includes(key) ? refusedBy.filter((one) => one !== key) : [...refusedBy, key] });
+  }
+
+  /** @param {Partial<TrayExtras>} changed */
+  #say(changed) {
+    this.say("feeding-tray-extras", { ...this.extras, ...changed });
+  }
+}
+
+/** @param {Event} event */
+const textOf = ({ target }) => /** @type {HTMLInputElement} */ (target).value;
+
+/** @param {number} minutes */
+const spoken = (minutes) => (!minutes ? t("tray.ago.now") : minutes < 60 ? t("tray.ago.minutes", { count: minutes }) : t("tray.ago.hours", { count: minutes / 60 }));

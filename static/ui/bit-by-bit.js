@@ -1,0 +1,29 @@
+/** A long list drawn over several frames: its beginning is there at once, and no tap waits for its end. */
+export class BitByBit {
+  #element;
+  #drawn;
+  #step;
+  #waiting = false;
+
+  /** @param {{ requestUpdate(): void }} element @param {number} step how many at first, and how many more each time */
+  constructor(element, step) {
+    this.#element = element;
+    this.#drawn = this.#step = step;
+  }
+
+  /** As much of a list as is to be drawn now. @template T @param {T[]} list */
+  of(list) {
+    if (list.length > this.#drawn) this.#soon();
+    return list.slice(0, this.#drawn);
+  }
+
+  #soon() {
+    if (this.#waiting) return;
+    this.#waiting = true;
+    requestAnimationFrame(() => setTimeout(() => {
+      this.#waiting = false;
+      this.#drawn += this.#step;
+      this.#element.requestUpdate();
+    }));
+  }
+}
