@@ -37,12 +37,12 @@ export function shareBand({ share, min, target, max, component }) {
   const most = Math.max(0.4, max, share ?? 0) * 1.05;
   const at = (/** @type {number} */ part) => `${(100 * part) / most}%`;
   const words = t("band.label", { name: label("component", component), least: percent(min), target: percent(target),
-    most: percent(max), share: share === null ? t("band.nothing") : percent(share) });
+    most: percent(max), share: share === undefined ? t("band.nothing") : percent(share) });
   return html`<svg class="band" role="img" aria-label=${words} width="100%" height="1.5em">
     <line class="bed" x1="0" x2="100%" y1="0.75em" y2="0.75em"/>
     <rect class="span" x=${at(min)} width=${at(max - min)} y="0.35em" height="0.8em"/>
     <line class="target" x1=${at(target)} x2=${at(target)} y1="0.1em" y2="1.4em"/>
-    ${share === null ? "" : svg`<circle class="bead" cx=${at(share)} cy="0.75em" r="0.32em"/>`}
+    ${share === undefined ? "" : svg`<circle class="bead" cx=${at(share)} cy="0.75em" r="0.32em"/>`}
   </svg>`;
 }
 

@@ -52,12 +52,12 @@ export class FishPage extends ToldPage {
           .story=${this.#storyOf[0] === chosen?.id ? this.#story : null} .names=${namesFrom(desk)}
           @fish-story-condition=${(/** @type {CustomEvent<number>} */ { detail }) => chosen && this.#note(desk, { fish: chosen.id, saw: "condition", score: detail })}
           @fish-story-photo=${(/** @type {CustomEvent<Blob>} */ { detail }) => chosen && this.#photograph(desk, chosen, detail)}
-          @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(desk, detail)}
+          @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.takeBack(desk, detail)}
           @fish-detail-close=${() => (location.hash = "#/fish")}
           @fish-detail-saw=${(/** @type {CustomEvent} */ { detail }) => chosen && this.#saw(desk, chosen, detail)}
           @fish-detail-why=${(/** @type {CustomEvent} */ { detail }) => this.#why(detail.heading, detail.steps)}></fish-detail>
       </div>
-      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | string[]>} */ { detail }) => this.takeBack(desk, detail)}></undo-toast>
       <why-dialog .sources=${desk.reference.sources}
         .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
@@ -121,14 +121,6 @@ export class FishPage extends ToldPage {
   /** @param {Desk} desk @param {Fish} fish @param {Blob} picture */
   #photograph(desk, fish, picture) {
     return this.tried(async () => this.tell(t("toast.saved"), (await (await desk.album()).add({ fish: fish.id }, picture)).id));
-  }
-
-  /** @param {Desk} desk @param {string} id */
-  async #undo(desk, id) {
-    await this.tried(async () => {
-      await desk.withdraw(id, true);
-      this.tell(t("toast.undone"));
-    });
   }
 
   /** @param {string} heading @param {Step[]} steps */
