@@ -364,8 +364,8 @@ export interface FishComponent {
   target: number;
   max: number;
   gapDays: number;
-  daysSinceOffered: number | null;
-  daysSinceTaken: number | null;
+  daysSinceOffered?: number;
+  daysSinceTaken?: number;
 }
 
 export interface Fish {

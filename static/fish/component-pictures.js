@@ -14,8 +14,8 @@ export function gapRing(row) {
   const name = label("component", row.component);
   const days = row.daysSinceTaken;
   const over = isOver(row);
-  const part = days === null || over ? around : (around * days) / Math.max(1, row.gapDays);
-  const words = days === null ? t("gap.never", { name, limit: row.gapDays })
+  const part = days === undefined || over ? around : (around * days) / Math.max(1, row.gapDays);
+  const words = days === undefined ? t("gap.never", { name, limit: row.gapDays })
     : t("gap.days", { name, count: days, limit: row.gapDays });
   return html`<span class="gap ${over ? "over" : ""}" role="img" aria-label=${words} title=${words}>
     <svg class="ring" viewBox="0 0 40 40" aria-hidden="true" focusable="false">
@@ -24,7 +24,7 @@ export function gapRing(row) {
         stroke-dasharray=${`${part} ${around}`} transform="rotate(-90 20 20)"/>` : ""}
     </svg>
     ${icon(row.component)}
-    <small aria-hidden="true">${days === null ? "–" : t("gap.short", { days, limit: row.gapDays })}</small>
+    <small aria-hidden="true">${days === undefined ? "–" : t("gap.short", { days, limit: row.gapDays })}</small>
   </span>`;
 }
 
@@ -48,5 +48,5 @@ export function shareBand({ share, min, target, max, component }) {
 
 /** @param {FishComponent} row */
 export function isOver({ daysSinceTaken, gapDays }) {
-  return gapDays > 0 && (daysSinceTaken === null || daysSinceTaken > gapDays);
+  return gapDays > 0 && daysSinceTaken !== undefined && daysSinceTaken > gapDays;
 }
