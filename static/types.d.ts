@@ -358,13 +358,14 @@ export interface FoodGrams {
 
 export interface FishComponent {
   component: string;
-  share: number | null;
+  /** Missing as long as nothing was eaten. */
+  share?: number;
   min: number;
   target: number;
   max: number;
   gapDays: number;
-  daysSinceOffered: number | null;
-  daysSinceTaken: number | null;
+  daysSinceOffered?: number;
+  daysSinceTaken?: number;
 }
 
 export interface Fish {
@@ -382,7 +383,8 @@ export interface Fish {
   gotGrams: number;
   weekDueKj: number;
   weekGotKj: number;
-  lastTookDay: number | null;
+  /** Missing when it is not known to have eaten here. */
+  lastTookDay?: number;
   components: FishComponent[];
   warning: string | null;
   warningLevel: string | null;

@@ -212,13 +212,23 @@ export class FeedPage extends ToldPage {
       const { day = 0, minute = 0 } = desk.glance ?? {};
       written = await desk.record("feeding", bodyOf(this.#items, this.#extras),
         minutesAgo ? { happenedAt: desk.isoAt(day, minute - minutesAgo) } : {});
+      const lastFood = this.#items[this.#open]?.food;
       this.#clear();
       this.tell(t("toast.saved"), written.id);
+      await this.#backTo(lastFood);
       if (picture) await this.#photograph(desk, written.id, picture);
     });
     this.#busy = false;
     this.requestUpdate();
     return written;
+  }
+
+  /** The button that recorded is gone: the next tap starts where the last one was. @param {string | undefined} food */
+  async #backTo(food) {
+    this.requestUpdate();
+    await this.updateComplete;
+    const tile = /** @type {HTMLElement | null} */ (this.querySelector(`.tile[data-food="${CSS.escape(food ?? "")}"]`) ?? this.querySelector("food-tiles input"));
+    tile?.focus({ preventScroll: true });
   }
 
   /** The feeding is saved whatever becomes of its picture. @param {Desk} desk @param {string} feeding @param {Blob} picture */

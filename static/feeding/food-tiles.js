@@ -48,7 +48,7 @@ export class FoodTiles extends Element {
   /** @param {Food[]} foods */
   #grid(foods) {
     return html`<ul>${repeat(foods, ({ key }) => key, (food) => html`
-      <li><button type="button" class="tile" aria-pressed=${this.chosen.has(food.key)} @click=${() => this.#pick(food)}>
+      <li><button type="button" class="tile" data-food=${food.key} aria-pressed=${this.chosen.has(food.key)} @click=${() => this.#pick(food)}>
         ${foodIcon(food.category)}
         <span class="name">${shortFoodName(food)}</span>
         <small>${this.amounts.get(food.key) ?? t(`category.${food.category}`)}</small>

@@ -53,7 +53,7 @@ export class MeasureSteps extends Element {
             @click=${() => this.#count(quick)}>${spokenCount(quick)}</button>`)}
         ${this.measures.length > 1 ? this.measures.map((choice) => html`
           <button type="button" class="chip" aria-pressed=${choice.name === measure.name}
-            @click=${() => this.#measure(choice)}>${choice.name}</button>`) : ""}
+            @click=${() => this.#measure(choice)}>${choice.name}${choice.name === "g" ? "" : html` <small class="figure ${choice.basis}">${grams(choice.grams)}</small>`}</button>`) : ""}
         <label class="in-grams"><span>${t("steps.weighed")}</span>
           <input type="text" inputmode="decimal" autocomplete="off" aria-label=${t("steps.weighedLabel")}
             .value=${live(inGrams ? written(count) : "")} @change=${this.#weighed}>

@@ -64,7 +64,7 @@ export class FishDetail extends Element {
       ${this.findings.map((finding) => this.#finding(finding))}
       ${this.#components(fish)}
       ${this.mayRecord ? html`<p class="row"><a class="firm" href=${`#/setup/size/${encodeURIComponent(fish.id)}`}>${t("setup.fish.measure")}</a>
-        <a class="firm" href=${`#/setup/fish/${encodeURIComponent(fish.id)}`}>${t("fish.change")}</a></p>` : ""}
+        <a class="firm" href=${`#/setup/fish/${encodeURIComponent(fish.id)}/page`}>${t("fish.change")}</a></p>` : ""}
       <p><small>${t("fish.estimate")}</small></p>
       ${this.story ? html`<fish-story .story=${this.story} .names=${this.names} .day=${this.day} .mayRecord=${this.mayRecord}></fish-story>`
         : html`<p role="status">${t("story.opening")}</p>`}
@@ -99,7 +99,7 @@ export class FishDetail extends Element {
           mass: grams(fish.gotGrams), span: range(gotKj.low, gotKj.high, kj) })}</small></dd></div>
       <div><dt>${t("fish.week")}</dt>
         <dd>${t("fish.weekOf", { got: kj(fish.weekGotKj), due: kj(fish.weekDueKj) })}</dd>
-        <dd><small>${fish.lastTookDay === null ? t("fish.neverTook") : t("fish.lastTook", { day: dayName(fish.lastTookDay, this.day) })}</small></dd></div>
+        <dd><small>${fish.lastTookDay === undefined ? t("fish.neverTook") : t("fish.lastTook", { day: dayName(fish.lastTookDay, this.day) })}</small></dd></div>
     </dl>`;
   }
 
@@ -119,7 +119,7 @@ export class FishDetail extends Element {
           <th scope="col">${t("fish.lastTaken")}</th></tr></thead>
         <tbody>${components.map((row) => html`<tr>
           <th scope="row">${label("component", row.component)}</th>
-          <td><span>${row.share === null ? t("band.nothing") : percent(row.share)}
+          <td><span>${row.share === undefined ? t("band.nothing") : percent(row.share)}
             ${row.max ? html`<small>${t("band.short", { least: percent(row.min), most: percent(row.max) })}</small>` : ""}</span>
             ${shareBand(row)}</td>
           <td>${gapRing(row)}</td></tr>`)}</tbody>

@@ -57,7 +57,7 @@ export class FishPage extends ToldPage {
           @fish-detail-saw=${(/** @type {CustomEvent} */ { detail }) => chosen && this.#saw(desk, chosen, detail)}
           @fish-detail-why=${(/** @type {CustomEvent} */ { detail }) => this.#why(detail.heading, detail.steps)}></fish-detail>
       </div>
-      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | { photo: string }>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | string[] | { photo: string }>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
       <why-dialog .sources=${desk.reference.sources}
         .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
@@ -123,11 +123,12 @@ export class FishPage extends ToldPage {
     return this.tried(async () => this.tell(t("toast.saved"), (await (await desk.album()).add({ fish: fish.id }, picture)).id));
   }
 
-  /** @param {Desk} desk @param {string | { photo: string }} taken an entry, or a photo that was taken away */
+  /** @param {Desk} desk @param {string | string[] | { photo: string }} taken entries, or a photo that was taken away */
   #undo(desk, taken) {
+    if (typeof taken === "string" || Array.isArray(taken)) return this.takeBack(desk, taken);
     return this.tried(async () => {
-      await (typeof taken === "string" ? desk.withdraw(taken, true) : desk.withdraw(taken.photo, false));
-      this.tell(t(typeof taken === "string" ? "toast.undone" : "toast.restored"));
+      await desk.withdraw(taken.photo, false);
+      this.tell(t("toast.restored"));
     });
   }
 
@@ -138,7 +139,6 @@ export class FishPage extends ToldPage {
       this.tell(t("photo.gone"), { photo });
     });
   }
-
 
   /** @param {string} heading @param {Step[]} steps */
   #why(heading, steps) {

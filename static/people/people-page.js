@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { backLink } from "../ui/back-link.js";
 import { repeat } from "lit-html/directives/repeat.js";
 import { t } from "../text/index.js";
 import { Element } from "../ui/element.js";
@@ -10,6 +11,7 @@ export class PeoplePage extends Element {
     if (!desk) return "";
     return html`
       <page-head .tank=${desk.tank?.name ?? ""} .heading=${t("people.heading")} .status=${desk.status}></page-head>
+      ${desk.tank ? backLink("#/more", t("nav.more")) : ""}
       <div class="columns">
         <div class="stack">${repeat(desk.households, ({ id }) => id, (household) => html`
           <household-people .desk=${desk} .household=${household}></household-people>`)}</div>

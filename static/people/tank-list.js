@@ -1,5 +1,6 @@
 /** @import { TankRow } from "../types.js" */
 import { html } from "lit";
+import { backLink } from "../ui/back-link.js";
 import { repeat } from "lit-html/directives/repeat.js";
 import { t } from "../text/index.js";
 import { ToldPage } from "../ui/told-page.js";
@@ -26,6 +27,7 @@ export class TankList extends ToldPage {
     const steward = this.#isSteward();
     return html`
       <section class="page stack" aria-labelledby="tanks-heading">
+        ${this.desk?.tank ? backLink("#/more", t("nav.more")) : ""}
         <h1 id="tanks-heading">${t("tank.list.heading")}</h1>
         ${tanks.length === 0 ? html`<p>${t(steward ? "tank.list.begin" : "tank.list.none")}</p>` : html`
           ${tanks.length > 1 ? html`<p><a class="firm" href="#/round">${t("round.heading")}</a></p>` : ""}

@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { backLink } from "../ui/back-link.js";
 import { Asked } from "../ui/asked.js";
 import { Element } from "../ui/element.js";
 import { foodName, keeperName, label } from "../ui/names.js";
@@ -19,7 +20,7 @@ export class HistoryPage extends Element {
     if (!history) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("history.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
-      <p><a class="quiet" href="#/feed">${t("nav.feed")}</a></p>
+      ${backLink("#/feed", t("nav.feed"))}
       ${history.length === 0 ? html`<p>${t("history.none")}</p>` : html`
         <p>${t(isWithdrawn(history) ? "history.withdrawn" : history.length > 1 ? "history.counts" : "history.untouched")}</p>
         <ol>${history.map((entry, place) => this.#hand(desk, entry, history.slice(place + 1)))}</ol>`}`;

@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { backLink } from "../ui/back-link.js";
 import { icon } from "../ui/icons.js";
 import { feederNamed, fishNamed, keeperName } from "../ui/names.js";
 import { saveAs } from "../ui/save-as.js";
@@ -47,7 +48,7 @@ export class RecordsPage extends ToldPage {
     if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("records.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
-      <p><a class="quiet" href="#/more">${t("nav.more")}</a></p>
+      ${backLink("#/more", t("nav.more"))}
       <div class="columns">
         <div class="stack">${this.#needsYou(desk)}${this.#sending(desk)}</div>
         <div class="stack">${this.#clock(desk)}${this.#copyOf(desk)}${this.#kept(desk)}</div>

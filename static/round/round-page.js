@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { backLink } from "../ui/back-link.js";
 import { repeat } from "lit-html/directives/repeat.js";
 import { foodName } from "../ui/names.js";
 import { Element } from "../ui/element.js";
@@ -54,6 +55,7 @@ export class RoundPage extends Element {
     const named = (/** @type {string} */ food) => this.#food(desk, food);
     return html`
       <page-head .heading=${t("round.heading")} .status=${desk.status}></page-head>
+      ${backLink("#/tanks", t("tank.list.heading"))}
       <p><small>${t("round.intro")}</small></p>
       <p role="status">${this.done < desk.tanks.length ? t("round.reading", { done: this.done, all: desk.tanks.length }) : ""}</p>
       <div class="row choose">

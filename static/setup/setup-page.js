@@ -1,5 +1,6 @@
 import { html } from "lit";
 import { FormPage } from "../ui/form-page.js";
+import { figure } from "../ui/figure.js";
 import { summon } from "../ui/summon.js";
 import { fishName, foodName } from "../ui/names.js";
 import { clock, grams, plain, t } from "../text/index.js";
@@ -17,8 +18,12 @@ const forms = {
 
 /** From nothing to the first feeding: the tank, its fish, what is fed and what it is measured with. The address names the form. */
 export class SetupPage extends FormPage {
+  /** A fish that is measured, or changed from its own page, is gone back to. */
   home() {
-    return { to: "#/setup", words: t("setup.back") };
+    const [place = "", key = "", from = ""] = this.address();
+    if (!place) return { to: "#/more", words: t("nav.more") };
+    const ofFish = place === "size" || (place === "fish" && from === "page");
+    return ofFish ? { to: `#/fish/${encodeURIComponent(key)}`, words: t("setup.backToFish") } : { to: "#/setup", words: t("setup.back") };
   }
 
   render() {
@@ -38,10 +43,11 @@ export class SetupPage extends FormPage {
   /** @param {Desk} desk @param {Today} today */
   #overview(desk, today) {
     const { tank } = today;
-    return html`<div class="columns"><div class="stack">
+    return html`${this.back()}${this.#next(today)}
+    <div class="columns"><div class="stack">
       ${this.#part("tank", [{ key: "", words: tank.name || t("setup.tank.unnamed"), more: tank.volumeLitres
         ? `${plain(Math.round(shown("volume", tank.volumeLitres)))} ${unitOf("volume")}` : t("setup.tank.noVolume") }])}
-      ${this.#part("fish", today.fish.map((fish) => ({ key: fish.id, words: fishName(fish), more: grams(fish.weightGrams.value) })), "add-fish")}
+      ${this.#part("fish", today.fish.map((fish) => ({ key: fish.id, words: fishName(fish), more: figure(fish.weightGrams, grams) })), "add-fish")}
     </div><div class="stack">
       ${this.#part("measure", today.measures.map(({ key, name, food, grams: mass, basis }) => ({
         key, words: name, more: `${foodName(desk, food)} · ${grams(mass)} · ${t(`setup.basis.${basis}`)}` })), "measure/new")}
@@ -52,7 +58,15 @@ export class SetupPage extends FormPage {
     </div></div>`;
   }
 
-  /** @param {string} place @param {{ key: string, words: string, more: string }[]} rows @param {string} [adds] */
+  /** What a new tank lacks before it can be fed, one thing at a time. @param {Today} today */
+  #next({ tank, fish, lastFeeding }) {
+    if (lastFeeding) return "";
+    const [step, to] = !tank.volumeLitres ? ["tank", "#/setup/tank/"] : !fish.length ? ["fish", "#/setup/add-fish"] : ["feed", "#/feed"];
+    return html`<section class="next"><h2>${t("setup.next")}</h2><p>${t(`setup.next.${step}.means`)}</p>
+      <a class="deed" href=${to}>${t(`setup.next.${step}`)}</a></section>`;
+  }
+
+  /** @param {string} place @param {{ key: string, words: string, more: unknown }[]} rows @param {string} [adds] */
   #part(place, rows, adds) {
     return html`<section>
       <h2>${t(`setup.part.${place}`)}</h2>

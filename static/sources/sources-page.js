@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { backLink } from "../ui/back-link.js";
 import { Element } from "../ui/element.js";
 import { plain, t } from "../text/index.js";
 import { standingOf } from "../ui/standing.js";
@@ -13,6 +14,7 @@ export class SourcesPage extends Element {
     if (!desk) return "";
     return html`
       <page-head .tank=${desk.tank?.name ?? ""} .heading=${t("sources.heading")} .when=${""} .status=${desk.status}></page-head>
+      ${backLink("#/more", t("nav.more"))}
       <p>${t("sources.intro")}</p>
       <label><span class="unseen">${t("sources.find")}</span>
         <input type="search" placeholder=${t("sources.find")} .value=${this.#wanted} @input=${this.#find}></label>

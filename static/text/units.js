@@ -9,7 +9,7 @@ export const unitSystems = ["metric", "us"];
 const shownAs = {
   metric: {
     length: { unit: "cm", factor: 1 },
-    volume: { unit: "l", factor: 1 },
+    volume: { unit: "L", factor: 1 },
     temperature: { unit: "°C", factor: 1 },
     mass: { unit: "g", factor: 1 },
   },

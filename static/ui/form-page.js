@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { backLink } from "./back-link.js";
 import { ToldPage } from "./told-page.js";
 import { t } from "../text/index.js";
 /** @import { Desk } from "../types.js" */
@@ -10,7 +11,7 @@ export class FormPage extends ToldPage {
   #moved = () => {
     this.requestUpdate();
     scrollTo(0, 0);
-    this.updateComplete.then(() => /** @type {HTMLElement | null} */ (this.querySelector("h2"))?.focus());
+    this.updateComplete.then(() => /** @type {HTMLElement | null} */ (this.querySelector("h2[tabindex]") ?? document.getElementById("main"))?.focus({ preventScroll: true }));
   };
 
   connectedCallback() {
@@ -35,12 +36,12 @@ export class FormPage extends ToldPage {
 
   back() {
     const { to, words } = this.home();
-    return html`<p><a class="quiet" href=${to}>${words}</a></p>`;
+    return backLink(to, words);
   }
 
   /** @param {Desk} desk */
   toast(desk) {
-    return html`<undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string[]>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>`;
+    return html`<undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string[]>} */ { detail }) => this.takeBack(desk, detail)}></undo-toast>`;
   }
 
   /** @param {Desk} desk @param {SetupForm} form @param {string} place another place is another form */
@@ -63,18 +64,20 @@ export class FormPage extends ToldPage {
     await this.tried(async () => {
       const ids = [];
       for (const { kind, body } of writings) ids.push((await desk.record(kind, body)).id);
-      location.hash = this.home().to;
+      await goTo(this.home().to);
       this.tell(t("setup.saved", { count: ids.length }), ids);
     });
     this.#busy = false;
     this.requestUpdate();
   }
+}
 
-  /** @param {Desk} desk @param {string[]} ids */
-  #undo(desk, ids) {
-    return this.tried(async () => {
-      for (const id of ids) await desk.withdraw(id, true);
-      this.tell(t("toast.undone"));
-    });
+/** Until what is there stands on the screen. @param {string} address */
+async function goTo(address) {
+  if (location.hash !== address) {
+    const moved = new Promise((resolve) => addEventListener("hashchange", resolve, { once: true }));
+    location.hash = address;
+    await moved;
   }
+  await /** @type {any} */ (document.getElementById("main")?.firstElementChild)?.updateComplete;
 }

@@ -38,6 +38,14 @@ export class MorePage extends Element {
             <button type="button" class="deed" @click=${() => desk.update()}>${t("more.updateNow")}</button></section>` : ""}
           <plain-address></plain-address>
           <section>
+            <h2>${t("more.tanks")}</h2>
+            <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
+              <a class="firm" href="#/feeders">${t("feeder.heading")}</a>
+              ${desk.tanks.length > 1 ? html`<a class="firm" href="#/round">${t("round.heading")}</a>` : ""}
+              <a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
+          </section>
+          ${this.#records(desk)}
+          <section>
             <h2>${t("more.theme")}</h2>
             <fieldset class="choices"><legend class="unseen">${t("more.theme")}</legend>
               ${themes.map((name) => html`<label><input type="radio" name="theme" .checked=${name === theme()}
@@ -60,14 +68,6 @@ export class MorePage extends Element {
             </fieldset>
             <p role="alert">${this.#unread ? t("more.languageUnread", { language: t(`language.${this.#unread}`) }) : ""}</p>
           </section>
-          <section>
-            <h2>${t("more.tanks")}</h2>
-            <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
-              <a class="firm" href="#/feeders">${t("feeder.heading")}</a>
-              ${desk.tanks.length > 1 ? html`<a class="firm" href="#/round">${t("round.heading")}</a>` : ""}
-              <a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
-          </section>
-          ${this.#records(desk)}
         </div>
         <div class="stack">
           <section>

@@ -4,6 +4,7 @@ import { icon } from "./icons.js";
 import { t } from "../text/index.js";
 
 const places = ["feed", "today", "week", "fish", "water", "more"];
+const underMore = ["tanks", "setup", "sources", "feeders", "records", "people", "round", "trust"];
 
 /** The six destinations: under the thumb on a phone, down the side where there is room. */
 export class NavBar extends Element {
@@ -21,7 +22,7 @@ export class NavBar extends Element {
       <nav aria-label=${t("nav.label")}>
         <span class="mark" aria-hidden="true">${icon("today")}${t("app.name")}</span>
         ${places.map((place) => html`
-          <a href="#/${place}" aria-current=${place === this.here ? "page" : "false"}>
+          <a href="#/${place}" aria-current=${this.#isHere(place)}>
             ${icon(place)}<span>${t(`nav.${place}`)}</span>
             ${place === "today" && this.findings ? html`<span class="count">
               <span aria-hidden="true">${this.findings}</span>
@@ -29,5 +30,10 @@ export class NavBar extends Element {
             ${place === "more" && this.news ? html`<span class="count">${t("nav.news")}</span>` : ""}
           </a>`)}
       </nav>`;
+  }
+
+  /** What is reached from More belongs to it, without being it. @param {string} place */
+  #isHere(place) {
+    return place === this.here ? "page" : place === "more" && underMore.includes(this.here) ? "true" : "false";
   }
 }

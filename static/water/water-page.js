@@ -110,7 +110,7 @@ export class WaterPage extends FormPage {
       ${ion.now ? html`<p><output><strong>${mgL(ion.now.value)}</strong></output> <small>${t("water.now", { span: range(ion.now.low, ion.now.high, mgL) })}</small>
         ${ion.inFourWeeks ? html`<br>${t("water.ahead", { span: range(ion.inFourWeeks.low, ion.inFourWeeks.high, mgL) })}` : ""}</p>`
       : html`<p>${t("water.tooFew", { count: ion.points.length, n: plain(ion.points.length), wanted: plain(water.fewestTests) })}</p>`}
-      <level-chart .ion=${ion} .day=${water.day}></level-chart>
+      ${ion.points.length ? html`<level-chart .ion=${ion} .day=${water.day}></level-chart>` : ""}
       <dl class="facts">
         ${input ? html`<div><dt>${t("water.in")}</dt><dd>${t("water.aDay", { mgL: mgL(input.value) })} ${this.#why(t("water.in"), input.why)}</dd></div>` : ""}
         ${out ? html`<div><dt>${t("water.out")}</dt><dd>${t("water.aDay", { mgL: mgL(out.value) })} ${this.#why(t("water.out"), out.why)}</dd>

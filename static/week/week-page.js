@@ -134,7 +134,7 @@ export class WeekPage extends Element {
     const wanted = fish.components.filter(({ gapDays, min, max }) => (gapDays > 0 && min > 0) || max > 0);
     return html`<article>
       <header class="row apart"><h3>${fishName(fish)}</h3><span>≈ ${percent(share)} <small>${t("week.ofItsDue")}${then === null ? "" : t("week.wasBefore", { part: percent(then) })}</small></span></header>
-      <p><small>${grams(fish.weightGrams.value)}${fish.lastTookDay === null ? "" : ` · ${t("week.lastAte", { day: dayName(fish.lastTookDay, today.day) })}`}</small></p>
+      <p><small>${grams(fish.weightGrams.value)}${fish.lastTookDay === undefined ? "" : ` · ${t("week.lastAte", { day: dayName(fish.lastTookDay, today.day) })}`}</small></p>
       ${findings.length ? html`<p class="flag">${findings.map((finding) => html`${icon(finding.severity)} ${t(`finding.${finding.rule}.short`)} `)}</p>` : ""}
       <table><thead class="unseen"><tr><th scope="col">${t("week.component")}</th><th scope="col">${t("week.share")}</th><th scope="col">${t("week.gap")}</th></tr></thead>
         <tbody>${wanted.map((row) => html`<tr class=${isOver(row) ? "over" : ""}><th scope="row">${label("component", row.component)}</th>
@@ -166,4 +166,4 @@ const sumOf = (days) => days.reduce((sum, { dueKj, givenKj, lowKj, highKj }) =>
 const part = ({ due, given }) => (due > 0 ? percent(given / due) : plain(0));
 
 /** @param {import("../types.js").FishComponent} row */
-const said = ({ share }) => (share === null ? t("band.nothing") : percent(share));
+const said = ({ share }) => (share === undefined ? t("band.nothing") : percent(share));
