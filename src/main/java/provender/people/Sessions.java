@@ -96,11 +96,11 @@ public final class Sessions {
   public List<Households.Fault> confirm(Keeper keeper, String field, String password, Instant now) {
     String who = keeper.id() + "\nchange";
     if (!throttle.wait(who, now).isZero()) {
-      return List.of(new Households.Fault(field, "your password; after several wrong ones, a minute's pause"));
+      return List.of(new Households.Fault(field, "the password you sign in with; after several wrong ones, a minute's pause"));
     }
     if (!Passwords.matches(password, people.account(keeper.name()))) {
       throttle.failed(who, now);
-      return List.of(new Households.Fault(field, "your password"));
+      return List.of(new Households.Fault(field, "the password you sign in with"));
     }
     throttle.succeeded(who);
     return List.of();
