@@ -21,7 +21,7 @@ import java.util.zip.ZipInputStream;
 
 /** The packaged server as a process of its own, to be killed and started again over the same data. */
 public final class RunningServer implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
+  private static final Duration PATIENCE = Duration.ofSeconds(180);
   /** The unit of {@code ulimit -f} (POSIX). */
   private static final int BYTES_OF_A_LIMIT = 512;
 
@@ -135,6 +135,7 @@ public final class RunningServer implements AutoCloseable {
       }
       Thread.sleep(200);
     }
+    kill();
     throw new IllegalStateException("the server did not come up; see target/server-" + port + ".log");
   }
 }
