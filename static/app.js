@@ -22,10 +22,14 @@ import { OwnData } from "./people/own-data.js";
 import { OwnPasskeys } from "./people/own-passkeys.js";
 import { OwnPhones } from "./people/own-phones.js";
 import { PeoplePage } from "./people/people-page.js";
+import { QrCode } from "./people/qr-code.js";
 import { ResetPage } from "./people/reset-page.js";
 import { PlainAddress } from "./people/plain-address.js";
 import { SignIn } from "./people/sign-in.js";
 import { TankList } from "./people/tank-list.js";
+import { RoundPage } from "./round/round-page.js";
+import { RoundRow } from "./round/round-row.js";
+import { VisitPlan } from "./round/visit-plan.js";
 import { TrustPage } from "./people/trust-page.js";
 import { FishAdder } from "./setup/fish-adder.js";
 import { RecordForm } from "./setup/record-form.js";
@@ -90,12 +94,15 @@ const elements = {
   "own-phones": OwnPhones,
   "page-head": PageHead,
   "people-page": PeoplePage,
+  "qr-code": QrCode,
   "plain-address": PlainAddress,
   "ration-panel": RationPanel,
   "record-form": RecordForm,
   "records-page": RecordsPage,
   "refused-list": RefusedList,
   "reset-page": ResetPage,
+  "round-page": RoundPage,
+  "round-row": RoundRow,
   "same-feeding": SameFeeding,
   "setup-page": SetupPage,
   "sign-in": SignIn,
@@ -106,6 +113,7 @@ const elements = {
   "today-page": TodayPage,
   "trust-page": TrustPage,
   "undo-toast": UndoToast,
+  "visit-plan": VisitPlan,
   "water-page": WaterPage,
   "week-chart": WeekChart,
   "week-page": WeekPage,
@@ -117,10 +125,10 @@ const elements = {
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
   join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", records: "records-page", history: "history-page", "first-start": "first-start",
-  people: "people-page", reset: "reset-page", trust: "trust-page",
+  people: "people-page", reset: "reset-page", trust: "trust-page", round: "round-page",
 };
 const openToAll = ["sign-in", "join", "first-start", "reset", "trust"];
-const needNoTank = ["tanks", "people"];
+const needNoTank = ["tanks", "people", "round"];
 
 await start().catch(tellNotStarted);
 

@@ -1,12 +1,13 @@
-/** @import { Cleared, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow } from "./types.js" */
+/** @import { Cleared, Entry, Food, Guarded, Household, Keeper, ReferenceMaps, TankRow, Today } from "./types.js" */
 /** @import { PhoneStore } from "./store/phone-store.js" */
 /** @import { Sync } from "./sync/sync.js" */
-/** @import { Engine } from "./engine/index.js" */
+import { Engine } from "./engine/index.js";
 import { OpenTank } from "./open-tank.js";
 import { Records } from "./records/records.js";
 import { newId } from "./store/ids.js";
 import { StorageCleared } from "./store/phone-store.js";
 import { deleteAt, getJson, NoAnswer, NotAllowed, postJson, putJson, SignInNeeded } from "./sync/http.js";
+import { isoOf } from "./text/local-time.js";
 
 const REFOLD_EVERY_MILLIS = 5 * 60_000;
 const A_PAGE = 500;
@@ -18,6 +19,7 @@ const foodsToBeginWith = ["nori_dried", "mysis_frozen", "brine_shrimp_adult_enri
 /**
  * The open tank: entries in, how things stand today out.
  * @fires changed - anything shown may be different now
+ * @fires came - entries of a tank, open or not; its id
  * @fires update-ready - a new version waits for the keeper's word
  */
 export class Desk extends EventTarget {
@@ -36,6 +38,8 @@ export class Desk extends EventTarget {
   #store;
   #sync;
   #engine;
+  /** @type {Engine | null} */
+  #aside = null;
   /** @type {OpenTank | null} */
   #open = null;
   /** @type {import("./photo/album.js").Album | undefined} */
@@ -304,6 +308,32 @@ export class Desk extends EventTarget {
     return this.#opened().shares(feeding);
   }
 
+  /** Begins to keep a copy of these tanks too, so that their entries come with the next exchange. @param {string[]} ids */
+  async follow(ids) {
+    for (const id of ids) await this.#store.follow(id);
+    this.#sync.nudge();
+  }
+
+  /**
+   * How a tank stands that is not on the desk, from what this phone holds of it.
+   * @param {TankRow} row
+   * @returns {Promise<{ today: Today | null, unsent: number, whole: boolean }>} whole: all of it is here
+   */
+  async lookAt(row) {
+    // An engine of its own: the one of the desk holds the open tank.
+    this.#aside ??= new Engine();
+    const now = isoOf(this.records.clock.now(), row.zone || Intl.DateTimeFormat().resolvedOptions().timeZone);
+    const [waiting, cursor, today] = await Promise.all([this.#store.waiting(), this.#store.cursor(row.id),
+      this.#aside.ask("open", row.id, now).catch((/** @type {unknown} */ fault) => console.error("provender: a tank could not be reckoned:", fault))]);
+    return { today: today ?? null, unsent: waiting.filter(({ tank }) => tank === row.id).length, whole: (cursor?.after ?? -1) >= row.head };
+  }
+
+  /** Lets go of what {@link lookAt} needed. */
+  lookAway() {
+    this.#aside?.end();
+    this.#aside = null;
+  }
+
   nowIso() {
     return this.#opened().nowIso();
   }
@@ -345,6 +375,7 @@ export class Desk extends EventTarget {
     this.#sync.addEventListener("clock", (event) => this.records.clock.measured(/** @type {CustomEvent} */ (event).detail.offset));
     this.#sync.addEventListener("entries", (event) => {
       const { tank, entries } = /** @type {CustomEvent} */ (event).detail;
+      this.dispatchEvent(new CustomEvent("came", { detail: tank }));
       if (tank !== this.tank?.id) return;
       this.#open?.take(entries);
       this.#seen = entries.reduce((/** @type {number} */ last, /** @type {Entry} */ { seq }) => Math.max(last, seq ?? 0), this.#seen);

@@ -141,6 +141,8 @@ export interface CopyCheck {
 export interface Keeper {
   id: string;
   name: string;
+  /** When a phone of theirs was last heard of; only of those who may record in the tank. */
+  seenAt?: string | null;
 }
 
 export type Role = "guest" | "keeper" | "steward";
@@ -230,6 +232,42 @@ export type TabNews =
   | { type: "reread"; tank: string }
   | { type: "tanks"; tanks: TankRow[] }
   | { type: "clock"; offset: number };
+
+/* The round */
+
+/** How one tank of a round stands, from its journal on this phone. */
+export interface Standing {
+  id: string;
+  name: string;
+  household: string;
+  /** local epoch day at the tank */
+  day: number;
+  /** null: nobody ever fed by hand */
+  daysSinceFed: number | null;
+  /** given of due, as a part; null: nothing is due */
+  today: number | null;
+  week: number | null;
+  weights: Record<"high" | "medium" | "low", number>;
+  findings: Finding[];
+  conflicts: number;
+  refills: Refill[];
+  /** keepers whose phones were not heard of for so many days */
+  quiet: { name: string; days: number }[];
+  /** entries of this tank that only this phone has */
+  unsent: number;
+  /** why somebody should go there today */
+  reasons: string[];
+  bring: FoodGrams[];
+  foods: Map<string, string>;
+  about: Map<string, string>;
+}
+
+export interface Refill {
+  feeder: string;
+  /** when the hopper may be empty, at the earliest */
+  day: number;
+  missing: FoodGrams[];
+}
 
 /* The engine */
 

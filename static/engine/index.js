@@ -30,6 +30,11 @@ export class Engine {
     return worker;
   }
 
+  /** Nothing more will be asked. */
+  end() {
+    this.#worker?.terminate();
+  }
+
   #stopped() {
     for (const { failed } of this.#open.values()) failed(new Error("the engine stopped"));
     this.#open.clear();

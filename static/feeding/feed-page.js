@@ -41,7 +41,8 @@ export class FeedPage extends ToldPage {
         ${desk.mayRecord ? this.#tray(desk, glance) : ""}
         ${today ? this.#given(desk, today) : ""}
       </div>
-      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}></undo-toast>`;
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | { photo: string }>} */ { detail }) =>
+        (typeof detail === "string" ? this.#undo(detail) : this.#bringBack(detail.photo))}></undo-toast>`;
   }
 
   /** @param {Desk} desk @param {Today} today */
@@ -50,8 +51,8 @@ export class FeedPage extends ToldPage {
           .mayChange=${desk.mayRecord} .names=${namesFrom(desk)}
           @feeding-row-again=${(/** @type {CustomEvent<Feeding>} */ { detail }) => this.#again(desk, detail)}
           @feeding-row-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}
-          .shots=${this.#shots} @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(detail)}
-          @feeding-row-correct=${this.#correct} @feeding-list-restore=${this.#restore}></feeding-list>`;
+          .shots=${this.#shots} @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#takeAway(detail)}
+          @feeding-row-correct=${this.#correct} @feeding-list-restore=${(/** @type {CustomEvent<string>} */ { detail }) => this.#bringBack(detail)}></feeding-list>`;
   }
 
   /** @param {Today} today */
@@ -263,11 +264,19 @@ export class FeedPage extends ToldPage {
     });
   }
 
-  /** @param {CustomEvent<string>} event */
-  #restore({ detail }) {
+  /** @param {string} id of a feeding or a photo */
+  #bringBack(id) {
     return this.tried(async () => {
-      await this.desk?.withdraw(detail, false);
+      await this.desk?.withdraw(id, false);
       this.tell(t("toast.restored"));
+    });
+  }
+
+  /** @param {string} photo */
+  #takeAway(photo) {
+    return this.tried(async () => {
+      await this.desk?.withdraw(photo, true);
+      this.tell(t("photo.gone"), { photo });
     });
   }
 

@@ -52,12 +52,12 @@ export class FishPage extends ToldPage {
           .story=${this.#storyOf[0] === chosen?.id ? this.#story : null} .names=${namesFrom(desk)}
           @fish-story-condition=${(/** @type {CustomEvent<number>} */ { detail }) => chosen && this.#note(desk, { fish: chosen.id, saw: "condition", score: detail })}
           @fish-story-photo=${(/** @type {CustomEvent<Blob>} */ { detail }) => chosen && this.#photograph(desk, chosen, detail)}
-          @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(desk, detail)}
+          @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#takeAway(desk, detail)}
           @fish-detail-close=${() => (location.hash = "#/fish")}
           @fish-detail-saw=${(/** @type {CustomEvent} */ { detail }) => chosen && this.#saw(desk, chosen, detail)}
           @fish-detail-why=${(/** @type {CustomEvent} */ { detail }) => this.#why(detail.heading, detail.steps)}></fish-detail>
       </div>
-      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
+      <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | { photo: string }>} */ { detail }) => this.#undo(desk, detail)}></undo-toast>
       <why-dialog .sources=${desk.reference.sources}
         .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
@@ -123,13 +123,22 @@ export class FishPage extends ToldPage {
     return this.tried(async () => this.tell(t("toast.saved"), (await (await desk.album()).add({ fish: fish.id }, picture)).id));
   }
 
-  /** @param {Desk} desk @param {string} id */
-  async #undo(desk, id) {
-    await this.tried(async () => {
-      await desk.withdraw(id, true);
-      this.tell(t("toast.undone"));
+  /** @param {Desk} desk @param {string | { photo: string }} taken an entry, or a photo that was taken away */
+  #undo(desk, taken) {
+    return this.tried(async () => {
+      await (typeof taken === "string" ? desk.withdraw(taken, true) : desk.withdraw(taken.photo, false));
+      this.tell(t(typeof taken === "string" ? "toast.undone" : "toast.restored"));
     });
   }
+
+  /** @param {Desk} desk @param {string} photo */
+  #takeAway(desk, photo) {
+    return this.tried(async () => {
+      await desk.withdraw(photo, true);
+      this.tell(t("photo.gone"), { photo });
+    });
+  }
+
 
   /** @param {string} heading @param {Step[]} steps */
   #why(heading, steps) {

@@ -32,9 +32,21 @@ function whatWasWrong(fault, words) {
   const kind = fault instanceof NotAllowed ? fault.kind : fault instanceof SaidNo ? fault.problem.kind : "";
   if (has(`people.kind.${kind}`)) return t(`people.kind.${kind}`, words);
   if (fault instanceof SaidNo && fault.problem.errors.length) {
-    return fault.problem.errors.map(({ field, takes }) => t("people.refused", { field: fieldName(field), takes })).join(" ");
+    return fieldsRefused(fault.problem.errors);
   }
   return fault instanceof NoAnswer || fault instanceof NotAllowed ? t("people.needsNetwork") : String(fault);
+}
+
+/**
+ * What the server would not take, field by field: in this phone's language where it knows the field, else as the server said it.
+ * @param {{ field: string, takes: string }[]} errors
+ * @param {Record<string, string>} [named] fields that have another name here
+ */
+export function fieldsRefused(errors, named = {}) {
+  return errors.map(({ field, takes }) => {
+    const known = `people.takes.${named[field] ?? field}`;
+    return t("people.refused", { field: fieldName(named[field] ?? field), takes: has(known) ? t(known) : takes });
+  }).join(" ");
 }
 
 /** @param {string} field */

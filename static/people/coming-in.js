@@ -2,6 +2,7 @@ import { html } from "lit";
 import { NoAnswer, SaidNo } from "../sync/http.js";
 import { t } from "../text/index.js";
 import { Element } from "../ui/element.js";
+import { fieldsRefused } from "./asking.js";
 /** @import { Field, Values } from "../setup/record-form.js" */
 
 /** The ground that the first start and joining stand on: a form, and what the server said against it. */
@@ -35,7 +36,7 @@ export class ComingIn extends Element {
       location.hash = this.desk?.tank ? "#/feed" : "#/tanks";
     } catch (fault) {
       this.trouble = fault instanceof SaidNo
-        ? fault.problem.errors.map(({ field, takes }) => t("people.refused", { field: t(`people.field.${field}`), takes })).join(" ")
+        ? fieldsRefused(fault.problem.errors)
         : t(fault instanceof NoAnswer ? "people.signIn.offline" : "people.signIn.wrong");
     } finally {
       this.waiting = false;

@@ -2,6 +2,7 @@ import { html } from "lit";
 import { SaidNo } from "../sync/http.js";
 import { t } from "../text/index.js";
 import { Element } from "../ui/element.js";
+import { fieldsRefused } from "./asking.js";
 /** @import { Field, Values } from "../setup/record-form.js" */
 /** @import { Household } from "../types.js" */
 
@@ -42,6 +43,7 @@ export class HouseholdTools extends Element {
           this.link = `${location.origin}/#/join/${code}`;
         })}></record-form>
         ${this.link ? html`<p>${t("people.invite.link")}</p><p><output class="link">${this.link}</output></p>
+          <p>${t("people.invite.qr")}</p><qr-code .text=${this.link}></qr-code>
           <p><button type="button" class="firm" @click=${() => this.#share()}>${t("people.invite.share")}</button></p>` : ""}</details>
       <p role="alert">${this.trouble}</p>`;
   }
@@ -60,7 +62,7 @@ export class HouseholdTools extends Element {
       await deed();
     } catch (fault) {
       this.trouble = fault instanceof SaidNo
-        ? fault.problem.errors.map(({ field, takes }) => `${field}: ${takes}`).join(" ") : t("people.needsNetwork");
+        ? fieldsRefused(fault.problem.errors, { name: "tank" }) : t("people.needsNetwork");
     } finally {
       this.waiting = false;
     }

@@ -28,6 +28,7 @@ export class TankList extends ToldPage {
       <section class="page stack" aria-labelledby="tanks-heading">
         <h1 id="tanks-heading">${t("tank.list.heading")}</h1>
         ${tanks.length === 0 ? html`<p>${t(steward ? "tank.list.begin" : "tank.list.none")}</p>` : html`
+          ${tanks.length > 1 ? html`<p><a class="firm" href="#/round">${t("round.heading")}</a></p>` : ""}
           <ul class="stack">${repeat(tanks, ({ id }) => id, (tank) => this.#row(tank))}</ul>`}
         ${(this.desk?.households ?? []).filter(({ role }) => role === "steward").map((household) => html`
           <household-tools class="stack" .desk=${this.desk} .household=${household}></household-tools>`)}

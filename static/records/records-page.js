@@ -80,10 +80,11 @@ export class RecordsPage extends ToldPage {
 
   /** @param {Desk} desk */
   #sending(desk) {
-    const { unsent, refused, lastContact } = desk.status;
+    const { unsent, refused, photos, lastContact } = desk.status;
     return html`<section><h2>${t("records.sending")}</h2>
       ${unsent + refused ? html`<p class="marked">${icon("onPhone")} ${t("more.unsent", { count: unsent + refused })}</p>`
         : html`<p class="marked">${icon("sent")} ${t("more.allSent")}</p>`}
+      ${photos ? html`<p class="marked">${icon("photo")} ${t("more.photosWait", { count: photos })}</p>` : ""}
       <p><small>${lastContact ? t("records.lastContact", { when: agoOf(lastContact) }) : t("records.noContact")}</small></p>
       <p class="row"><button type="button" class="firm" @click=${() => desk.syncNow()}>${t("more.sendNow")}</button>
         ${unsent + refused ? html`<button type="button" class="firm" @click=${() => this.#save(desk)}>${t("more.saveFile")}</button>` : ""}</p>

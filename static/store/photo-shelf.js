@@ -31,8 +31,9 @@ export class PhotoShelf {
   }
 
   /** The server has it. @param {string} id */
-  sent(id) {
-    return this.#change(id, ({ waits, problem, ...photo }) => ({ ...photo, seenAt: Date.now() }));
+  async sent(id) {
+    await this.#change(id, ({ waits, problem, ...photo }) => ({ ...photo, seenAt: Date.now() }));
+    await this.#makeRoom();
   }
 
   /** The server does not take it; it stays here, and says why. @param {string} id @param {Problem} problem */
@@ -41,10 +42,17 @@ export class PhotoShelf {
   }
 
   /** One that was fetched, for the next time. @param {string} id @param {string} tank @param {ArrayBuffer} bytes */
-  fetched(id, tank, bytes) {
+  async fetched(id, tank, bytes) {
+    await this.#phone.write(["photos"], async (reach) => {
+      if (!(await reach("photos").get(id))) await reach("photos").put({ id, tank, bytes, own: false, seenAt: Date.now() });
+    });
+    await this.#makeRoom();
+  }
+
+  /** The server has these: the oldest go when there are many. */
+  #makeRoom() {
     return this.#phone.write(["photos"], async (reach) => {
       const photos = reach("photos");
-      if (!(await photos.get(id))) await photos.put({ id, tank, bytes, own: false, seenAt: Date.now() });
       const seen = await photos.index("seen").getAllKeys();
       for (const old of seen.slice(0, Math.max(0, seen.length - MOST_KEPT))) await photos.delete(old);
     });
@@ -53,7 +61,7 @@ export class PhotoShelf {
   /** The server was set back: what was taken here may be missing there, so it goes out once more. @param {string} tank */
   sendAgain(tank) {
     return this.#phone.write(["photos"], async (reach) => {
-      for (const photo of /** @type {KeptPhoto[]} */ (await reach("photos").index("ofTank").getAll(tank))) {
+      for (const { seenAt, ...photo } of /** @type {KeptPhoto[]} */ (await reach("photos").index("ofTank").getAll(tank))) {
         if (photo.own && !photo.problem) await reach("photos").put({ ...photo, waits: tank });
       }
     });

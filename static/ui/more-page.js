@@ -64,6 +64,7 @@ export class MorePage extends Element {
             <h2>${t("more.tanks")}</h2>
             <p class="row"><a class="firm" href="#/setup">${t("more.setup")}</a>
               <a class="firm" href="#/feeders">${t("feeder.heading")}</a>
+              ${desk.tanks.length > 1 ? html`<a class="firm" href="#/round">${t("round.heading")}</a>` : ""}
               <a class="firm" href="#/tanks">${t("more.otherTank")}</a></p>
           </section>
           ${this.#records(desk)}
@@ -84,9 +85,10 @@ export class MorePage extends Element {
 
   /** @param {Desk} desk */
   #records(desk) {
-    const { unsent, refused } = desk.status;
+    const { unsent, refused, photos } = desk.status;
     return html`<section>
       <h2>${t("more.records")}</h2>
+      ${photos ? html`<p class="marked">${icon("photo")} ${t("more.photosWait", { count: photos })}</p>` : ""}
       <p class="marked">${icon(unsent + refused ? "onPhone" : "sent")} ${unsent + refused ? t("more.unsent", { count: unsent + refused }) : t("more.allSent")}</p>
       <p><a class="firm" href="#/records">${t("records.heading")}</a></p>
       ${desk.tank ? html`<p class="row"><a class="firm" href=${`/api/v1/tanks/${encodeURIComponent(desk.tank.id)}/export.jsonl`} download>${t("more.export")}</a>

@@ -32,7 +32,7 @@ export class RefusedList extends Element {
       <li class="stack">
         <p><strong>${has(kind) ? t(kind) : entry.kind}</strong> <time>${entry.happenedAt.slice(0, 16).replace("T", " ")}</time></p>
         <p>${problem?.detail ?? problem?.title ?? t("status.refused.noReason")}</p>
-        ${problem?.errors?.length ? html`<ul>${problem.errors.map(({ field, takes }) => html`<li>${field}: ${takes}</li>`)}</ul>` : ""}
+        ${problem?.errors?.length ? html`<ul lang="en">${problem.errors.map(({ field, takes }) => html`<li>${field}: ${takes}</li>`)}</ul>` : ""}
         <details><summary>${t("status.refused.whole")}</summary><pre>${JSON.stringify(entry, null, 2)}</pre></details>
         <button type="button" class="firm" @click=${() => this.say("refused-list-again", id)}>${t("status.refused.again")}</button>
       </li>`;

@@ -34,7 +34,7 @@ public final class CounterBenchmark {
 
   public static void main(String[] arguments) throws Exception {
     Path folder = Files.createTempDirectory(Path.of("target"), "counter-bench");
-    String url = "jdbc:h2:file:" + folder.toAbsolutePath() + "/bare;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0";
+    String url = "jdbc:h2:file:" + folder.toAbsolutePath() + "/bare;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;LOCK_TIMEOUT=60000";
     try (Connection open = DriverManager.getConnection(url, "sa", ""); Statement statement = open.createStatement()) {
       for (String script : List.of("V1__households_and_journal.sql", "V10__checksums.sql")) {
         statement.execute(Files.readString(Path.of("src/main/resources/db/migration", script)));

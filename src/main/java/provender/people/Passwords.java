@@ -1,12 +1,12 @@
 package provender.people;
 
+import com.nulabinc.zxcvbn.Zxcvbn;
 import io.quarkus.elytron.security.common.BcryptUtil;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
-import java.util.Locale;
-import java.util.Set;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import provender.people.PeopleStore.Account;
 
@@ -23,26 +23,28 @@ final class Passwords {
   private static final int BCRYPT_BYTES = 72;
 
   /** Checked against when nobody has the name, so that the answer takes as long as for a wrong password. */
-  private static final String NOBODYS_HASH = BcryptUtil.bcryptHash("nobody has this password");
+  static final String NOBODYS_HASH = BcryptUtil.bcryptHash("nobody has this password");
 
-  /** The commonest of twelve characters and more, as they stand in public lists; from memory. */
-  private static final Set<String> COMMONEST =
-      Set.of(
-          "123456789012", "1234567890123", "111111111111", "qwertyuiop12", "qwertyuiop123", "password1234", "passwordpassword",
-          "password12345", "administrator", "1q2w3e4r5t6y", "1qaz2wsx3edc", "qwerty123456", "iloveyou1234", "abcdefghijkl",
-          "abcd1234abcd", "letmeinletmein", "welcome12345", "000000000000", "qazwsxedcrfv", "changeme1234");
+  /** As many guesses in powers of ten; what is easier stands in lists of common and leaked passwords or is made from them. */
+  private static final double EASILY_GUESSED = 8;
+
+  /** Lists of some thirty thousand leaked passwords, of names, words, dates and rows of keys, all in the program itself. */
+  private static final Zxcvbn GUESSER = new Zxcvbn();
+
+  /** If so much of it is hard to guess, the whole is. */
+  private static final int GUESSED_PART = 64;
 
   private Passwords() {}
 
   /** What is wrong with a password, or nothing. */
   static String fault(String password, String name) {
-    String plain = password.toLowerCase(Locale.ROOT);
     if (password.length() < SHORTEST || password.length() > LONGEST) {
       return "12 to 128 characters";
     }
-    boolean isName = plain.equals(name.toLowerCase(Locale.ROOT)) || plain.equals("provender" + name.toLowerCase(Locale.ROOT));
-    if (COMMONEST.contains(plain) || isName || plain.chars().distinct().count() < 4) {
-      return "a password that is not among the first that anyone would try";
+    String part = password.substring(0, Math.min(password.length(), GUESSED_PART));
+    boolean isName = password.equalsIgnoreCase(name);
+    if (isName || GUESSER.measure(part, List.of(name, "provender")).getGuessesLog10() < EASILY_GUESSED) {
+      return "a password that is not among the first that anyone would try: a few words that do not belong together are good";
     }
     return "";
   }

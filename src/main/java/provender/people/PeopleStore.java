@@ -22,9 +22,6 @@ public interface PeopleStore {
 
   List<Seat> seats(String keeperId);
 
-  /** Everyone who belongs or belonged to a household, by name: what they wrote stays theirs. */
-  List<Keeper> keepers(String household);
-
   /**
    * Whether entries may stand under someone's id: they belong to the household, or did. What was tapped on a shared phone
    * before its keeper left is sent by whoever signs in there next, and is not lost.

@@ -41,10 +41,14 @@ public final class Resets {
     });
   }
 
-  /** For whoever sits at the server, when no steward can help; null when nobody has the name. */
+  /** For whoever sits at the server, when no steward can help: also ends every session; null when nobody has the name. */
   public @Nullable String make(String name, Instant now) {
     Account account = people.account(name);
-    return account == null ? null : code(account.keeper().id(), now);
+    if (account == null) {
+      return null;
+    }
+    sessions.closeAll(account.keeper().id());
+    return code(account.keeper().id(), now);
   }
 
   /** Takes the new password; every phone of theirs has to sign in anew. A password that is refused leaves the link as it was. */

@@ -2,6 +2,7 @@ package provender.people;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Where the phones that are signed in are kept. */
@@ -12,11 +13,14 @@ public interface SessionStore {
 
   void open(String keeperId, Open session, Instant expiresAt);
 
-  /** Whose token it is, and notes that it was used; null when it is unknown, ended or too old. */
-  @Nullable Keeper keeper(String tokenHash, Instant now);
+  /** Whose token it is, and notes that it was used; null when it is unknown, ended, too old, or was not used since a time. */
+  @Nullable Keeper keeper(String tokenHash, Instant usedSince, Instant now);
 
   /** Those of a keeper that still hold, the last opened first. */
   List<Open> of(String keeperId, Instant now);
+
+  /** When each of some keepers last asked for anything from any phone; whoever never did is missing. */
+  Map<String, Instant> lastSeen(List<String> keepers);
 
   void close(String tokenHash);
 

@@ -12,6 +12,9 @@ import provender.people.SessionStore.Open;
 public final class Sessions {
   public static final Duration LASTS = Duration.ofDays(180);
 
+  /** A phone that was in a drawer for so long asks who holds it. */
+  public static final Duration UNUSED = Duration.ofDays(60);
+
   private static final int LONGEST_DEVICE = 60;
 
   private final PeopleStore people;
@@ -63,7 +66,7 @@ public final class Sessions {
 
   /** The keeper a token belongs to, or null when it is unknown, ended or too old. */
   public @Nullable Keeper keeper(String token, Instant now) {
-    return sessions.keeper(Secrets.hash(token), now);
+    return sessions.keeper(Secrets.hash(token), now.minus(UNUSED), now);
   }
 
   public void signOut(String token) {

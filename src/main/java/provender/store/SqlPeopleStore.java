@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -57,19 +56,6 @@ class SqlPeopleStore implements PeopleStore {
       }
     }
     return seats;
-  }
-
-  @Override
-  public List<Keeper> keepers(String household) {
-    List<Keeper> found = new ArrayList<>();
-    for (MembershipRow member : memberships.list("key.household", household)) {
-      KeeperRow row = keepers.findById(member.key.keeper());
-      if (row != null) {
-        found.add(new Keeper(row.id, row.name));
-      }
-    }
-    found.sort(Comparator.comparing(Keeper::name));
-    return found;
   }
 
   @Override

@@ -4,7 +4,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import provender.people.Keeper;
 import provender.people.SessionStore;
@@ -38,9 +40,9 @@ class SqlSessionStore implements SessionStore {
   }
 
   @Override
-  public @Nullable Keeper keeper(String tokenHash, Instant now) {
+  public @Nullable Keeper keeper(String tokenHash, Instant usedSince, Instant now) {
     SessionRow session = sessions.findById(tokenHash);
-    if (session == null || !session.expiresAt.isAfter(now)) {
+    if (session == null || !session.expiresAt.isAfter(now) || (session.lastUsedAt != null && session.lastUsedAt.isBefore(usedSince))) {
       return null;
     }
     if (session.lastUsedAt == null || session.lastUsedAt.plus(NOTED_EVERY).isBefore(now)) {
@@ -56,6 +58,18 @@ class SqlSessionStore implements SessionStore {
     return sessions.list("keeperId = ?1 and expiresAt > ?2 order by openedAt desc", keeperId, now).stream()
         .map(row -> new Open(row.id, row.tokenHash, row.device, row.openedAt, row.lastUsedAt))
         .toList();
+  }
+
+  @Override
+  public Map<String, Instant> lastSeen(List<String> keepers) {
+    Map<String, Instant> seen = new HashMap<>();
+    for (SessionRow row : sessions.list("keeperId in ?1 and lastUsedAt is not null", keepers)) {
+      Instant used = row.lastUsedAt;
+      if (used != null) {
+        seen.merge(row.keeperId, used, (one, other) -> one.isAfter(other) ? one : other);
+      }
+    }
+    return seen;
   }
 
   @Override

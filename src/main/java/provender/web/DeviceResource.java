@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -71,6 +72,7 @@ class DeviceResource {
   }
 
   @POST
+  @Transactional
   @Path("/password")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Change one's own password, with the old one; signs every other phone out")

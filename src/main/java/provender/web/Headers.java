@@ -7,6 +7,7 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.Set;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** What every answer says about how it may be used, and the door for requests that another site made a browser send. */
 @ApplicationScoped
@@ -19,6 +20,11 @@ class Headers {
           + " connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
   private final HeldFiles held = new HeldFiles();
+  private final boolean https;
+
+  Headers(@ConfigProperty(name = "provender.https") boolean https) {
+    this.https = https;
+  }
 
   void register(@Observes Filters filters) {
     filters.register(this::guard, 1000);
@@ -70,6 +76,9 @@ class Headers {
     headers.set("Referrer-Policy", "no-referrer");
     headers.set("Permissions-Policy", "camera=(), microphone=(), geolocation=()");
     headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    if (https) {
+      headers.set("Strict-Transport-Security", "max-age=31536000; includeSubDomains");
+    }
     String tag = held.tag(path);
     if (tag != null && context.response().getStatusCode() < 400) {
       headers.set("ETag", tag);

@@ -5,6 +5,7 @@ import io.quarkus.runtime.StartupEvent;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -57,6 +58,7 @@ class HouseholdResource {
 
   @POST
   @Path("/first-start")
+  @Transactional
   @Operation(summary = "Make the first household with its steward; takes the code that the server printed on its console")
   public Response found(String body, HttpServerRequest request) {
     JsonNode asked = Json.object(body);

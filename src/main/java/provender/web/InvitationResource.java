@@ -3,6 +3,7 @@ package provender.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.POST;
@@ -58,6 +59,7 @@ class InvitationResource {
   }
 
   @POST
+  @Transactional
   @Path("/join")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Follow an invitation: with name and password as someone new, or signed in with the code alone")

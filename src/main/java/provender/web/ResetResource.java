@@ -5,6 +5,7 @@ import io.quarkus.runtime.StartupEvent;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -79,6 +80,7 @@ class ResetResource {
   }
 
   @POST
+  @Transactional
   @Path("/reset")
   @Operation(summary = "Choose a new password with such a code; signs in, signs every other phone out, and removes every passkey")
   public Response follow(String body, HttpServerRequest request) {

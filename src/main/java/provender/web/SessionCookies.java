@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import provender.people.Households;
 import provender.people.Keeper;
 import provender.people.PeopleStore;
@@ -19,12 +20,14 @@ import provender.people.Sessions;
 class SessionCookies {
   private final PeopleStore people;
   private final Sessions sessions;
+  private final boolean https;
   private final Signed signed;
 
-  SessionCookies(PeopleStore people, Sessions sessions, Signed signed) {
+  SessionCookies(PeopleStore people, Sessions sessions, Signed signed, @ConfigProperty(name = "provender.https") boolean https) {
     this.signed = signed;
     this.people = people;
     this.sessions = sessions;
+    this.https = https;
   }
 
   /** Opens a session for someone who has just shown who they are. */
@@ -41,7 +44,12 @@ class SessionCookies {
     return signedIn(keeper, asked, request);
   }
 
+  /** A browser has one session: the one it came with ends, whosever it was. */
   Response signedIn(Keeper keeper, String token, HttpServerRequest request) {
+    String before = signed.token();
+    if (before != null) {
+      sessions.signOut(before);
+    }
     signed.isNow(keeper);
     return Response.ok(whoIs(keeper)).cookie(cookie(token, (int) Sessions.LASTS.toSeconds(), request)).build();
   }
@@ -62,12 +70,12 @@ class SessionCookies {
     return role.toLowerCase(Locale.ROOT);
   }
 
-  private static NewCookie cookie(String token, int seconds, HttpServerRequest request) {
-    return new NewCookie.Builder(Signed.COOKIE)
+  private NewCookie cookie(String token, int seconds, HttpServerRequest request) {
+    return new NewCookie.Builder(Signed.cookie(https, request))
         .value(token)
         .path("/")
         .httpOnly(true)
-        .secure(request.isSSL())
+        .secure(https || request.isSSL())
         .sameSite(NewCookie.SameSite.STRICT)
         .maxAge(seconds)
         .build();

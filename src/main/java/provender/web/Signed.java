@@ -1,10 +1,12 @@
 package provender.web;
 
+import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.HttpHeaders;
 import java.time.Instant;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jspecify.annotations.Nullable;
 import provender.people.Keeper;
 import provender.people.PeopleStore;
@@ -17,24 +19,40 @@ import provender.people.Sessions;
 class Signed {
   static final String COOKIE = "provender";
 
+  /** Browsers take a cookie of this name only over https, for this host alone, and from no subdomain. */
+  static final String COOKIE_OVER_HTTPS = "__Host-provender";
+
   private final Sessions sessions;
   private final PeopleStore people;
   private final HttpHeaders headers;
+  private final String cookie;
   private final RoutingContext request;
   private final Rates rates;
   private @Nullable Keeper keeper;
 
-  Signed(PeopleStore people, Sessions sessions, HttpHeaders headers, RoutingContext request, Rates rates) {
+  Signed(
+      PeopleStore people,
+      Sessions sessions,
+      HttpHeaders headers,
+      RoutingContext request,
+      Rates rates,
+      @ConfigProperty(name = "provender.https") boolean https) {
     this.sessions = sessions;
     this.people = people;
     this.headers = headers;
+    this.cookie = cookie(https, request.request());
     this.request = request;
     this.rates = rates;
   }
 
+  /** The cookie's name for a phone that came over https, be it by a proxy; a plain one opens nothing there. */
+  static String cookie(boolean https, HttpServerRequest request) {
+    return https || request.isSSL() ? COOKIE_OVER_HTTPS : COOKIE;
+  }
+
   @Nullable String token() {
-    Cookie cookie = headers.getCookies().get(COOKIE);
-    return cookie == null ? null : cookie.getValue();
+    Cookie sent = headers.getCookies().get(cookie);
+    return sent == null ? null : sent.getValue();
   }
 
   /** Who is asking, or null for someone who is not signed in. */

@@ -18,10 +18,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import provender.demo.DemoTanks;
+import provender.people.MemberStore;
+import provender.people.MemberStore.Member;
 import provender.people.PeopleStore;
 import provender.people.Seat;
+import provender.people.SessionStore;
 import provender.sync.Answer;
 import provender.sync.JournalStore;
 import provender.sync.JournalStore.Page;
@@ -40,28 +44,40 @@ class TankResource {
 
   private final JournalStore journals;
   private final PeopleStore people;
+  private final MemberStore members;
+  private final SessionStore sessions;
   private final Signed signed;
   private final Hints hints;
   private final DemoTanks invented;
 
-  TankResource(JournalStore journals, PeopleStore people, Signed signed, Hints hints, DemoTanks invented) {
+  TankResource(
+      JournalStore journals,
+      PeopleStore people,
+      MemberStore members,
+      SessionStore sessions,
+      Signed signed,
+      Hints hints,
+      DemoTanks invented) {
     this.journals = journals;
     this.people = people;
+    this.members = members;
+    this.sessions = sessions;
     this.signed = signed;
     this.hints = hints;
     this.invented = invented;
   }
 
   @GET
-  @Operation(summary = "The tanks of the signed-in keeper's households, with where each journal ends")
+  @Operation(
+      summary = "The tanks of the signed-in keeper's households, with where each journal ends",
+      description = "keepers are all who belong or belonged; seenAt, of those who may record, is when a phone of theirs was last heard of.")
   public String tanks() {
     ObjectNode answer = JSON.createObjectNode();
     ArrayNode tanks = answer.putArray("tanks");
     for (Seat seat : people.seats(signed.keeper().id())) {
       Position position = journals.position(key(seat));
       ObjectNode tank = tanks.addObject();
-      people.keepers(seat.household())
-          .forEach(one -> tank.withArray("keepers").addObject().put("id", one.id()).put("name", one.name()));
+      write(members.members(seat.household()), tank.withArray("keepers"));
       tank.put("id", seat.tank())
           .put("household", seat.household())
           .put("name", seat.tankName())
@@ -133,6 +149,20 @@ class TankResource {
   private static JsonNode inItsPlace(Stored stored) {
     ObjectNode entry = (ObjectNode) Json.object(stored.written());
     return entry.put("seq", stored.seq()).put("receivedAt", stored.receivedAt().toString());
+  }
+
+  /** Everyone whose name may stand at an entry; of those who may record now, also when their phones were last heard of. */
+  private void write(List<Member> household, ArrayNode keepers) {
+    List<String> recording =
+        household.stream().filter(one -> one.belongs() && one.role().mayRecord()).map(one -> one.keeper().id()).toList();
+    Map<String, Instant> seen = sessions.lastSeen(recording);
+    for (Member member : household) {
+      ObjectNode one = keepers.addObject().put("id", member.keeper().id()).put("name", member.keeper().name());
+      if (recording.contains(member.keeper().id())) {
+        Instant last = seen.get(member.keeper().id());
+        one.put("seenAt", last == null ? null : last.toString());
+      }
+    }
   }
 
   private static void write(Answer one, ObjectNode answer) {

@@ -3,7 +3,14 @@ package provender.pages;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 import com.microsoft.playwright.Page;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +23,7 @@ class JoiningIT {
   }
 
   @Test
-  void a_steward_invites_by_link_and_a_second_phone_comes_in_and_feeds() {
+  void a_steward_invites_by_link_or_code_and_a_second_phone_comes_in_and_feeds() throws Exception {
     Page steward = glass.stranger("light", 390, 844);
     glass.enter(steward, "Maren", "demo-lantern-maren");
     steward.navigate(glass.url() + "/#/tanks");
@@ -25,6 +32,7 @@ class JoiningIT {
     Glass.isFreeOfFaults(steward, "tanks-of-a-steward", "light", 390);
     String link = steward.locator("output.link").textContent();
     assertThat(link).contains("/#/join/");
+    assertThat(readByCamera(steward.locator("household-tools qr-code svg").screenshot())).isEqualTo(link);
 
     Page second = glass.stranger("light", 390, 844);
     second.navigate(link);
@@ -45,5 +53,12 @@ class JoiningIT {
 
     steward.locator("tank-list button").first().click();
     assertThat(steward.getByText("by Weekend help").first()).isVisible();
+  }
+
+  private static String readByCamera(byte[] picture) throws Exception {
+    BufferedImage seen = ImageIO.read(new ByteArrayInputStream(picture));
+    int[] pixels = seen.getRGB(0, 0, seen.getWidth(), seen.getHeight(), null, 0, seen.getWidth());
+    RGBLuminanceSource light = new RGBLuminanceSource(seen.getWidth(), seen.getHeight(), pixels);
+    return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(light))).getText();
   }
 }

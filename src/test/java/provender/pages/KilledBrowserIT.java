@@ -70,7 +70,7 @@ class KilledBrowserIT {
       page.navigate(server.url() + "/#/sign-in");
       signIn(page);
     }
-    Glass.until(page, "() => { const { desk } = document.querySelector('feed-page') ?? {}; desk?.syncNow();"
+    Glass.until(page, "async () => { await new Promise((later) => setTimeout(later, 400)); const { desk } = document.querySelector('feed-page') ?? {}; desk?.syncNow();"
         + " return desk?.status.state === 'sent' && desk.status.unsent === 0; }", null);
 
     Phone phone = Phone.signedIn(server.url(), Glass.NAME, Glass.PASSWORD);

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class LanguageIT {
   private static final List<String> PAGES =
-      List.of("feed", "today", "week", "fish", "fish/emperor", "more", "tanks", "sources", "setup", "setup/tank/", "setup/add-fish",
+      List.of("feed", "today", "week", "fish", "fish/emperor", "more", "records", "people", "round", "trust", "tanks", "sources", "setup", "setup/tank/", "setup/add-fish",
           "setup/size/emperor", "setup/measure/new", "setup/food/new", "setup/recipe/new", "feeders", "feeders/new", "feeders/part",
           "feeders/pellet-feeder/fill", "feeders/pellet-feeder/weigh", "water", "water/test", "water/exchange", "water/wanted");
 

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import provender.Phone;
@@ -48,10 +51,32 @@ class PhotoIT {
     assertThat(second.locator("photo-strip dialog img")).isVisible();
     Glass.until(second, "() => document.querySelector('photo-strip dialog img').naturalWidth === 1600", null);
     Glass.isFreeOfFaults(second, "photo", "light", 1280);
-    assertThat(onTheServer()).hasSizeGreaterThan(1000).doesNotContain("53.0N", "Exif");
+    assertThat(arrived(second)).hasSizeGreaterThan(1000).doesNotContain("53.0N", "Exif");
 
     second.locator("photo-strip dialog button").last().click();
     assertThat(second.locator("feeding-row").first().locator("photo-strip")).hasCount(0);
+    second.locator("undo-toast button.undo").click();
+    assertThat(second.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+  }
+
+  @Test
+  void a_photo_that_a_restored_backup_lacks_is_sent_once_more() throws Exception {
+    Page page = glass.signedIn();
+    page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
+    page.locator("feeding-edit photo-picker input").setInputFiles(photo());
+    page.locator("feeding-edit photo-picker img").waitFor();
+    page.locator("feeding-edit button.firm").click();
+    assertThat(page.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+    String sent = arrived(page);
+
+    glass.killServer();
+    try (Connection database = DriverManager.getConnection("jdbc:h2:file:" + glass.server().data().toAbsolutePath().resolve("provender")
+        + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE", "provender", ""); Statement statement = database.createStatement()) {
+      assertThat(statement.executeUpdate("delete from photo")).isEqualTo(1);
+    }
+    glass.startServerAgain("-Dprovender.restored=true");
+    page.evaluate("document.querySelector('feed-page').desk.syncNow()");
+    assertThat(arrived(page)).isEqualTo(sent);
   }
 
   @Test
@@ -77,11 +102,20 @@ class PhotoIT {
     assertThat(page.locator("feeding-row").first().locator("photo-strip img")).isVisible();
   }
 
-  private String onTheServer() throws Exception {
+  /** The picture as the server gives it, as soon as it does. */
+  private String arrived(Page page) throws Exception {
     Phone phone = Phone.signedIn(glass.url(), Glass.NAME, Glass.PASSWORD);
     String tank = phone.tanks().get(0);
-    String photo = phone.pullAll(tank).stream().filter(entry -> entry.path("kind").asText().equals("photo")).findFirst().orElseThrow().path("id").asText();
-    return phone.get("/api/v1/tanks/" + tank + "/photos/" + photo).body();
+    String picture = "";
+    for (int i = 0; i < 120 && picture.isEmpty(); i++) {
+      page.waitForTimeout(500);
+      String id = phone.pullAll(tank).stream().filter(entry -> entry.path("kind").asText().equals("photo"))
+          .map(entry -> entry.path("id").asText()).findFirst().orElse("none-yet");
+      var answer = phone.get("/api/v1/tanks/" + tank + "/photos/" + id);
+      picture = answer.statusCode() == 200 ? answer.body() : "";
+    }
+    assertThat(picture).isNotEmpty();
+    return picture;
   }
 
   /** Larger than is kept, with a place in it. */

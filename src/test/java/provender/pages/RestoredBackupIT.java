@@ -61,7 +61,7 @@ class RestoredBackupIT {
 
   /** Nothing waits, and all that the server has is here. */
   private static void isInStep(Page page) {
-    Glass.until(page, "async () => { const desk = " + DESK + "; desk.syncNow(); const tanks = await fetch('/api/v1/tanks').then((said) => said.json()).catch(() => null);"
+    Glass.until(page, "async () => { await new Promise((later) => setTimeout(later, 400)); const desk = " + DESK + "; desk.syncNow(); const tanks = await fetch('/api/v1/tanks').then((said) => said.json()).catch(() => null);"
         + " const head = tanks?.tanks?.find(({ id }) => id === desk.tank.id)?.head; const epoch = tanks?.tanks?.find(({ id }) => id === desk.tank.id)?.epoch;"
         + " const cursor = await new Promise((done) => { const asked = indexedDB.open('provender'); asked.onsuccess = () => {"
         + " const found = asked.result.transaction('cursors').objectStore('cursors').get(desk.tank.id);"

@@ -6,6 +6,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Objects;
@@ -45,6 +46,21 @@ class FirstStartTest {
       assertThat(one.role()).isEqualTo(Role.STEWARD);
     });
     assertThat(new Sessions(people, phones, members).signIn("Ada", PASSWORD, "here", "a phone", now)).isInstanceOf(Sessions.SignIn.SignedIn.class);
+
+    Sessions sessions = new Sessions(people, phones, members);
+    String token = sessions.open(steward, "a phone", now);
+    assertThat(sessions.keeper(token, now.plus(Sessions.UNUSED).minusSeconds(1))).isEqualTo(steward);
+    assertThat(sessions.keeper(token, now.plus(Sessions.UNUSED).plus(Sessions.UNUSED).plusSeconds(1))).isNull();
+    String used = sessions.open(steward, "a phone", now);
+    for (int month = 1; month < 6; month++) {
+      assertThat(sessions.keeper(used, now.plus(Duration.ofDays(30L * month - 1)))).isEqualTo(steward);
+    }
+    assertThat(sessions.keeper(used, now.plus(Sessions.LASTS).plusSeconds(1))).isNull();
+
+    String forgot = Objects.requireNonNull(new Resets(people, members, phones).make("Ada", now));
+    assertThat(sessions.devices(steward, token, now)).isEmpty();
+    assertThat(new Resets(people, members, phones).follow(forgot, "kelp forests at low tide", now).keeper()).isEqualTo(steward);
+    assertThat(new Resets(people, members, phones).make("Nobody", now)).isNull();
 
     assertThat(start.isOpen()).isFalse();
     assertThat(start.found(start.code(), "Second home", "Eve", PASSWORD, now).faults()).extracting(Households.Fault::field).containsExactly("code");

@@ -64,8 +64,9 @@ class MembersTest {
     assertThat(names).contains(one.name());
     role(People.STEWARD.asks(), one, "keeper").then().statusCode(404);
     String code = People.invitation(People.STEWARD, People.HOUSEHOLD, "guest");
-    one.asks().contentType(ContentType.JSON).body(Map.of("code", code)).post("/api/v1/join").then().statusCode(200);
-    one.asks().get(PEOPLE).then().statusCode(200)
+    String session = one.asks().contentType(ContentType.JSON).body(Map.of("code", code)).post("/api/v1/join").then().statusCode(200)
+        .extract().cookie(Signed.COOKIE);
+    new Newcomer(one.id(), one.name(), session).asks().get(PEOPLE).then().statusCode(200)
         .body("people.find { it.id == '" + one.id() + "' }.role", equalTo("guest"))
         .body("invitations", nullValue());
   }

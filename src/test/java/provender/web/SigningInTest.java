@@ -33,6 +33,14 @@ class SigningInTest {
   }
 
   @Test
+  void signing_in_ends_the_session_that_the_browser_had() {
+    String before = People.KEEPER.newSession();
+    given().cookie(Signed.COOKIE, before).contentType(ContentType.JSON).body(Map.of("name", "Ilka", "password", "demo-lantern-ilka"))
+        .post("/api/v1/session").then().statusCode(200);
+    given().cookie(Signed.COOKIE, before).get("/api/v1/session").then().statusCode(401);
+  }
+
+  @Test
   void after_signing_out_the_cookie_opens_nothing() {
     String session = People.KEEPER.newSession();
     given().cookie(Signed.COOKIE, session).delete("/api/v1/session").then().statusCode(204);
