@@ -3,32 +3,36 @@ import { getJson } from "../sync/http.js";
 
 /** The engine, at work in a thread of its own: asked here, answered when it is done. */
 export class Engine {
-  #worker = new Worker("/engine/worker.js", { type: "module" });
+  /** Begins with the first question: who is only signing in needs no engine. @type {Worker | null} */
+  #worker = null;
   /** @type {Map<number, { done: (answer: any) => void, failed: (fault: Error) => void }>} */
   #open = new Map();
   #asked = 0;
-
-  constructor() {
-    this.#worker.addEventListener("message", ({ data: { id, answer, fault } }) => {
-      const question = this.#open.get(id);
-      this.#open.delete(id);
-      if (fault === undefined) question?.done(answer);
-      else question?.failed(new Error(fault));
-    });
-    this.#worker.addEventListener("error", () => this.#stopped());
-  }
 
   /** @param {"open" | "take" | "today" | "endOf" | "water" | "shares" | "history" | "calc"} ask @param {...unknown} args @returns {Promise<any>} */
   ask(ask, ...args) {
     return new Promise((done, failed) => {
       this.#open.set(++this.#asked, { done, failed });
+      this.#worker ??= this.#begun();
       this.#worker.postMessage({ id: this.#asked, ask, args });
     });
   }
 
+  #begun() {
+    const worker = new Worker("/engine/worker.js", { type: "module" });
+    worker.addEventListener("message", ({ data: { id, answer, fault } }) => {
+      const question = this.#open.get(id);
+      this.#open.delete(id);
+      if (fault === undefined) question?.done(answer);
+      else question?.failed(new Error(fault));
+    });
+    worker.addEventListener("error", () => this.#stopped());
+    return worker;
+  }
+
   /** Nothing more will be asked. */
   end() {
-    this.#worker.terminate();
+    this.#worker?.terminate();
   }
 
   #stopped() {
