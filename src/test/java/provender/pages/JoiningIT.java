@@ -7,6 +7,7 @@ import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -32,7 +33,9 @@ class JoiningIT {
     Glass.isFreeOfFaults(steward, "tanks-of-a-steward", "light", 390);
     String link = steward.locator("output.link").textContent();
     assertThat(link).contains("/#/join/");
-    assertThat(readByCamera(steward.locator("household-tools qr-code svg").screenshot())).isEqualTo(link);
+    Locator code = steward.locator("household-tools qr-code svg");
+    code.evaluate("one => one.scrollIntoView({ block: 'center' })");
+    assertThat(readByCamera(code.screenshot())).isEqualTo(link);
 
     Page second = glass.stranger("light", 390, 844);
     second.navigate(link);

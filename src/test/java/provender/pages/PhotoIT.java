@@ -62,7 +62,7 @@ class PhotoIT {
   @Test
   void a_photo_that_a_restored_backup_lacks_is_sent_once_more() throws Exception {
     Page page = glass.signedIn();
-    page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
+    correctOneJustRecorded(page);
     page.locator("feeding-edit photo-picker input").setInputFiles(photo());
     page.locator("feeding-edit photo-picker img").waitFor();
     page.locator("feeding-edit button.firm").click();
@@ -93,13 +93,21 @@ class PhotoIT {
   @Test
   void a_note_a_time_and_a_photo_can_be_put_right_later() {
     Page page = glass.signedIn();
-    page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
+    correctOneJustRecorded(page);
     page.locator("feeding-edit textarea").fill("Half of it sank");
     page.locator("feeding-edit photo-picker input").setInputFiles(photo());
     page.locator("feeding-edit photo-picker img").waitFor();
     page.locator("feeding-edit button.firm").click();
     assertThat(page.locator("feeding-row").first()).containsText("Half of it sank");
     assertThat(page.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+  }
+
+  /** At any time of the day, also when nobody has fed yet. */
+  private static void correctOneJustRecorded(Page page) {
+    page.locator("feed-page .tile").first().click();
+    page.locator("feeding-tray button.deed").click();
+    Glass.isAnotherOne(page);
+    page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
   }
 
   /** The picture as the server gives it, as soon as it does. */
