@@ -182,11 +182,22 @@ class PhoneFaultsIT {
   private static final String NEWER_PAGE =
       """
       (name) => new Promise((done, failed) => {
-        const asked = indexedDB.open(name, 3);
+        const asked = indexedDB.open(name, 99);
         asked.onupgradeneeded = ({ oldVersion }) => {
           const entries = asked.transaction.objectStore('entries');
           if (oldVersion < 2) entries.createIndex('bySeq', ['tank', 'seq']);
-          entries.createIndex('byKind', ['tank', 'kind']);
+          if (oldVersion < 3) {
+            entries.createIndex('byFish', ['tank', 'body.fish']);
+            entries.createIndex('byRecord', ['tank', 'body.record', 'body.key']);
+            entries.createIndex('byFeeding', ['tank', 'body.feeding']);
+            entries.createIndex('byEntry', ['tank', 'body.entry']);
+            const photos = asked.result.createObjectStore('photos', { keyPath: 'id' });
+            photos.createIndex('waiting', 'waits');
+            photos.createIndex('seen', 'seenAt');
+            photos.createIndex('ofTank', 'tank');
+          }
+          if (oldVersion < 4) entries.createIndex('byKind', ['tank', 'kind', 'happenedAt']);
+          entries.createIndex('byHand', ['tank', 'by']);
         };
         asked.onsuccess = () => {
           asked.result.close();

@@ -33,6 +33,6 @@ class TankAwayIT {
     assertThat(tank).hasCount(1);
     tank.click();
     assertThat(page.locator("feed-page .tile").first()).isVisible();
-    assertThat(page.locator("feeding-row").first()).isVisible();
+    Glass.until(page, "() => document.querySelector('feed-page').desk.today.feedings.length > 0", null);
   }
 }
