@@ -19,7 +19,8 @@ export class OpenTank {
   #folding = null;
   /** What is still to be asked for: the whole fold from the store, or the day alone. @type {"open" | "today" | null} */
   #wanted = null;
-
+  /** What was asked about this state of the tank: a page that comes back has its answers at once. @type {Map<string, Promise<any>>} */
+  #asked = new Map();
   #clock;
 
   /** @param {TankRow} row @param {Engine} engine @param {{ now(): number }} clock @param {() => void} changed called when the day was reckoned anew */
@@ -72,6 +73,7 @@ export class OpenTank {
       this.#wanted = null;
       try {
         this.today = await this.#engine.ask(ask, this.tank.id, this.nowIso());
+        this.#asked.clear();
         this.trouble = false;
       } catch (fault) {
         this.#failed(fault);
@@ -88,17 +90,28 @@ export class OpenTank {
 
   /** The water's side of the tank, as of now. @returns {Promise<Water>} */
   water() {
-    return this.#engine.ask("water", this.tank.id, this.nowIso());
+    return this.#once("water", this.nowIso());
   }
 
   /** @param {number} day epoch day @returns {Promise<Today>} */
   endOf(day) {
-    return this.#engine.ask("endOf", this.tank.id, this.isoAt(day, 1439));
+    return this.#once("endOf", this.isoAt(day, 1439));
   }
 
   /** @param {string} feeding @returns {Promise<Share[]>} */
   shares(feeding) {
     return this.#engine.ask("shares", this.tank.id, this.nowIso(), feeding);
+  }
+
+  /** @param {"water" | "endOf"} ask @param {string} then */
+  #once(ask, then) {
+    const name = ask === "water" ? ask : `${ask} ${then}`;
+    const known = this.#asked.get(name);
+    if (known) return known;
+    const answer = this.#engine.ask(ask, this.tank.id, then);
+    this.#asked.set(name, answer);
+    answer.catch(() => this.#asked.delete(name));
+    return answer;
   }
 
   /** @param {string} entry @returns {Promise<Entry[]>} it and every later one that changed it, in the order in which they count */

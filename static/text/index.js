@@ -1,11 +1,17 @@
 /** @import { Phrase } from "../types.js" */
 import { getJson } from "../sync/http.js";
+import { hours } from "./hours.js";
+import { regional } from "./language.js";
 import { plain, setLanguage } from "./numbers.js";
 
 export { clock, dayName, figure, grams, kj, moment, percent, plain, range, written } from "./numbers.js";
 
+/** What the app is called on the phone's own pages, by language. @type {Record<string, string>} */
+const manifests = { en: "/manifest.webmanifest", de: "/manifest.de.webmanifest" };
+
 /** @type {Record<string, Phrase>} */
 let phrases = {};
+let spoken = "en";
 let plurals = new Intl.PluralRules("en");
 let lists = new Intl.ListFormat("en");
 
@@ -14,9 +20,14 @@ export async function loadText(lang) {
   phrases = await getJson(`/shared/text/${lang}.json`);
   plurals = new Intl.PluralRules(lang);
   lists = new Intl.ListFormat(lang);
-  setLanguage(lang);
+  spoken = lang;
+  tellTime();
   document.documentElement.lang = lang;
+  for (const link of document.querySelectorAll("link[rel=manifest]")) link.setAttribute("href", manifests[lang] ?? manifests.en);
 }
+
+/** Numbers, dates and times from now on as this phone wants them, and as it was just told. */
+export const tellTime = () => setLanguage(regional(spoken), hours());
 
 /** @param {string} key */
 export function has(key) {
@@ -36,13 +47,13 @@ export function t(key, params = {}) {
   const text = typeof phrase === "string" ? phrase : phrase[plurals.select(Number(params.count))] ?? phrase.other;
   return text.replace(/\{(\w+)\}(\.?)/g, (hole, name, stop) => {
     if (!(name in params)) return hole;
-    const words = spoken(params[name]);
+    const words = said(params[name]);
     return words.endsWith(".") ? words : words + stop;
   });
 }
 
 /** @param {unknown} value @returns {string} */
-function spoken(value) {
-  if (Array.isArray(value)) return lists.format(value.map(spoken));
+function said(value) {
+  if (Array.isArray(value)) return lists.format(value.map(said));
   return typeof value === "number" ? plain(value) : String(value);
 }

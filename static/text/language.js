@@ -13,3 +13,8 @@ export function language() {
 
 /** @param {string} chosen */
 export const chooseLanguage = (chosen) => localStorage.setItem(kept, chosen);
+
+const tag = /^[a-z]{2,3}(-[a-z0-9]{2,8})*$/i;
+
+/** A language as it is written where the browser's owner lives, such as en-GB: dates, clocks and decimals differ between places. @param {string} spoken */
+export const regional = (spoken) => navigator.languages.find((wanted) => tag.test(wanted) && wanted.toLowerCase().split("-")[0] === spoken) ?? spoken;

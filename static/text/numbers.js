@@ -5,6 +5,8 @@ const MILLIS_PER_DAY = 86_400_000;
 const MINUTES_PER_DAY = 1440;
 
 let lang = "en";
+/** @type {"h23" | "h12"} */
+let hourCycle = "h23";
 
 /** The language that is spoken. */
 export const spokenLanguage = () => lang;
@@ -12,9 +14,10 @@ export const spokenLanguage = () => lang;
 /** Formatters by what they do: making one costs more than a whole page of using it. @type {Map<string, any>} */
 const formatters = new Map();
 
-/** @param {string} language */
-export function setLanguage(language) {
+/** @param {string} language such as en or en-GB @param {string} [hours] h23 or h12 */
+export function setLanguage(language, hours = "h23") {
   lang = language;
+  hourCycle = /** @type {"h23" | "h12"} */ (hours);
   formatters.clear();
 }
 
@@ -70,10 +73,10 @@ export function figure(n, unit, significant = 3) {
   return unit ? withUnit(digits(n, significant), unit) : digits(n, significant);
 }
 
-/** The time of day of a minute of the local day, as the language writes it. @param {number} minute */
+/** The time of day of a minute of the local day, as people here tell it. @param {number} minute */
 export function clock(minute) {
   const within = ((minute % MINUTES_PER_DAY) + MINUTES_PER_DAY) % MINUTES_PER_DAY;
-  return formatter("clock", () => new Intl.DateTimeFormat(lang, { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone: "UTC" }))
+  return formatter("clock", () => new Intl.DateTimeFormat(lang, { hour: hourCycle === "h12" ? "numeric" : "2-digit", minute: "2-digit", hourCycle, timeZone: "UTC" }))
     .format(within * 60_000);
 }
 
@@ -93,7 +96,7 @@ export function dayName(epochDay, today) {
 
 /** Date and time of a moment, by the clock of this phone. @param {string} iso */
 export function moment(iso) {
-  return formatter("moment", () => new Intl.DateTimeFormat(lang, { dateStyle: "medium", timeStyle: "short" })).format(new Date(iso));
+  return formatter("moment", () => new Intl.DateTimeFormat(lang, { dateStyle: "medium", timeStyle: "short", hourCycle })).format(new Date(iso));
 }
 
 /** @param {number} away */

@@ -1,14 +1,15 @@
-/** A long list drawn over several frames: its beginning is there at once, and no tap waits for its end. */
+/** A long list drawn over several frames, so that no tap waits for its end. */
 export class BitByBit {
   #element;
   #drawn;
   #step;
   #waiting = false;
 
-  /** @param {{ requestUpdate(): void }} element @param {number} step how many at first, and how many more each time */
-  constructor(element, step) {
+  /** @param {{ requestUpdate(): void }} element @param {number} first how many at once @param {number} [step] how many more each time */
+  constructor(element, first, step = first) {
     this.#element = element;
-    this.#drawn = this.#step = step;
+    this.#drawn = first;
+    this.#step = step;
   }
 
   /** As much of a list as is to be drawn now. @template T @param {T[]} list */

@@ -4,7 +4,8 @@ import { Element } from "./element.js";
 import { icon } from "./icons.js";
 import { summon } from "./summon.js";
 import { chooseTheme, theme, themes } from "./theme.js";
-import { clock, loadText, t } from "../text/index.js";
+import { clock, loadText, t, tellTime } from "../text/index.js";
+import { chooseHours, hourCycles, hours } from "../text/hours.js";
 import { chooseLanguage, language, languages } from "../text/language.js";
 import { chooseUnits, unitSystems, units } from "../text/units.js";
 /** @import { Desk } from "../types.js" */
@@ -59,6 +60,13 @@ export class MorePage extends Element {
                 @change=${() => this.#measure(name)}><span>${t(`units.${name}`)}<small>${t(`units.${name}.means`)}</small></span></label>`)}
             </fieldset>
           </section>
+          <section>
+            <h2>${t("more.hours")}</h2>
+            <fieldset class="choices"><legend class="unseen">${t("more.hours")}</legend>
+              ${hourCycles.map((name) => html`<label><input type="radio" name="hours" .checked=${name === hours()}
+                @change=${() => this.#tell(name)}><span>${t(`hours.${name}`)}<small>${t(`hours.${name}.means`)}</small></span></label>`)}
+            </fieldset>
+          </section>
           <section><glass-options></glass-options></section>
           <section>
             <h2>${t("more.language")}</h2>
@@ -110,6 +118,13 @@ export class MorePage extends Element {
   /** @param {string} name */
   #measure(name) {
     chooseUnits(name);
+    this.requestUpdate();
+  }
+
+  /** @param {string} name */
+  #tell(name) {
+    chooseHours(name);
+    tellTime();
     this.requestUpdate();
   }
 

@@ -10,6 +10,7 @@ export class Plotted extends Element {
   #sizes;
   /** @type {MutationObserver | undefined} */
   #theme;
+  #waiting = false;
   #dark = matchMedia("(prefers-color-scheme: dark)");
   #redraw = () => this.draw();
 
@@ -45,7 +46,17 @@ export class Plotted extends Element {
     return {};
   }
 
-  async draw() {
+  /** What is written comes first; a chart in the frame after it, however often it was asked for meanwhile. */
+  draw() {
+    if (this.#waiting) return;
+    this.#waiting = true;
+    requestAnimationFrame(() => setTimeout(() => {
+      this.#waiting = false;
+      this.#drawn();
+    }));
+  }
+
+  async #drawn() {
     // What draws charts is fetched with the first of them.
     const { default: Plot } = await import("uplot");
     const box = /** @type {HTMLElement | null} */ (this.querySelector(".plot"));
@@ -64,8 +75,8 @@ export class Plotted extends Element {
 
   /** @param {number} width @param {number} height */
   #fit(width, height) {
-    if (this.#plot) this.#plot.setSize({ width, height });
-    else this.draw();
+    if (!this.#plot) this.draw();
+    else if (this.#plot.width !== Math.round(width) || this.#plot.height !== Math.round(height)) this.#plot.setSize({ width: Math.round(width), height: Math.round(height) });
   }
 }
 

@@ -28,10 +28,9 @@ export class WaterPage extends FormPage {
     const today = desk?.today;
     if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
     const water = this.#of(desk, today);
-    if (!water) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("water.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
-      ${this.#place(desk, today, water)}
+      ${water ? this.#place(desk, today, water) : html`<p role="status">${t("page.opening")}</p>`}
       ${this.toast(desk)}
       <why-dialog .sources=${desk.reference.sources}></why-dialog>`;
   }

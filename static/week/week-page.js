@@ -5,20 +5,20 @@ import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
-import { feederNamed, fishName, fishNamed, foodName, label } from "../ui/names.js";
-import { gapRing, isOver, shareBand } from "../fish/component-pictures.js";
+import { feederNamed, fishNamed, foodName, label } from "../ui/names.js";
 import { language } from "../text/language.js";
 import { dayName, grams, kj, percent, plain, t } from "../text/index.js";
-/** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
+import { fishDiet, fishHeading } from "./fish-week.js";
+import { endsBefore, sumOf, week, weeksBack, weeksOf } from "./weeks.js";
+/** @import { Desk, Finding, Step, Today } from "../types.js" */
 
-const week = 7;
-const weeksBack = 13;
 const linesOfAdvice = 3;
 const hardlyFed = 0.25;
 
 /** The week behind: what was fed against what was due, per fish and per component, and what to change. Also on paper. */
 export class WeekPage extends Element {
-  #shown = new BitByBit(this, 6);
+  /** The fish come after what stands above them. */
+  #shown = new BitByBit(this, 0, 4);
   /** Weeks before this one. */
   #back = 0;
   /** As the tank stood at the end of some days, reckoned once for each state of the journal. @type {Map<number, Today>} */
@@ -35,25 +35,32 @@ export class WeekPage extends Element {
     const end = now.day - week * this.#back;
     const today = this.#at(desk, now, end);
     const before = this.#at(desk, now, end - week);
-    if (!today || !before) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${now.tank.name} .heading=${t("week.heading")} .when=${this.#span(end, now.day)} .status=${desk.status}></page-head>
       <p class="row steps"><button type="button" class="firm" @click=${() => this.#step(1)} ?disabled=${this.#back >= weeksBack - 1}>${t("week.earlier")}</button>
         <button type="button" class="firm" @click=${() => this.#step(-1)} ?disabled=${this.#back === 0}>${t("week.later")}</button>
         <button type="button" class="firm" @click=${() => print()}>${t("week.print")}</button></p>
-      <div class="columns">
-        <div class="stack">
-          ${this.#advice(desk, today)}
-          ${this.#energy(today, before)}
-          <week-chart .weeks=${this.#weeks(desk, now, end)} .day=${now.day}></week-chart>
-        </div>
-        <section class="stack fishes">
-          <h2>${t("week.fish")}</h2>
-          ${repeat(this.#shown.of(today.fish), ({ id }) => id, (fish) => guard([today, before, language()], () =>
-            this.#fish(fish, before.fish.find(({ id }) => id === fish.id), today)))}
-        </section>
-      </div>
+      ${today ? this.#columns(desk, now, { end, today, before }) : html`<p role="status">${t("page.opening")}</p>`}
       <why-dialog .sources=${desk.reference.sources} .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
+  }
+
+  /** @param {Desk} desk @param {Today} now @param {{ end: number, today: Today, before: Today | undefined }} span */
+  #columns(desk, now, { end, today, before }) {
+    const ends = endsBefore(end).map((day) => this.#at(desk, now, day));
+    return html`<div class="columns">
+      <div class="stack">
+        ${this.#advice(desk, today)}
+        ${this.#energy(today, before)}
+        <week-chart .weeks=${guard([end, ...ends], () => weeksOf(end, ends))} .day=${now.day}></week-chart>
+      </div>
+      <section class="stack fishes">
+        <h2>${t("week.fish")}</h2>
+        ${repeat(this.#shown.of(today.fish), ({ id }) => id, (fish) => html`<article>
+          ${fishHeading(fish, before?.fish.find(({ id }) => id === fish.id))}
+          ${guard([today, language()], () => fishDiet(fish, today))}
+        </article>`)}
+      </section>
+    </div>`;
   }
 
   /**
@@ -97,49 +104,21 @@ export class WeekPage extends Element {
     </section>`;
   }
 
-  /** @param {Today} today @param {Today} before */
+  /** @param {Today} today @param {Today | undefined} before undefined while it is being reckoned */
   #energy(today, before) {
-    const [now, then] = [today, before].map(({ days }) => sumOf(days.slice(-week)));
+    const now = sumOf(today.days.slice(-week));
+    const then = before && sumOf(before.days.slice(-week));
     const missed = today.days.slice(-week).filter(({ dueKj, givenKj, day }) => day < today.day && dueKj > 0 && givenKj < hardlyFed * dueKj);
     return html`<section>
       <h2>${t("week.energy")}</h2>
       <dl class="facts">
         <div><dt>${t("week.given")}</dt><dd><strong>${kj(now.given)}</strong></dd><dd><small>${t("week.ofDue", { due: kj(now.due), part: part(now) })}</small></dd></div>
-        <div><dt>${t("week.before")}</dt><dd>${kj(then.given)}</dd><dd><small>${t("week.ofDue", { due: kj(then.due), part: part(then) })}</small></dd></div>
+        <div><dt>${t("week.before")}</dt><dd>${then ? kj(then.given) : "…"}</dd>
+          <dd><small>${then ? t("week.ofDue", { due: kj(then.due), part: part(then) }) : "\u00a0"}</small></dd></div>
       </dl>
       <p>${missed.length ? t("week.missed", { days: missed.map(({ day }) => dayName(day, today.day)) }) : t("week.noneMissed")}
         ${this.#why(t("week.energy"), today.ration.dueKj.why)}</p>
     </section>`;
-  }
-
-  /** One week a row, the oldest first, from what each stood at its end. @param {Desk} desk @param {Today} now @param {number} end */
-  #weeks(desk, now, end) {
-    const weeks = [];
-    for (let back = weeksBack - 1; back >= 0; back--) {
-      const day = end - week * back;
-      // Four weeks of days stand in each end, so every fourth is reckoned and the rest read from it.
-      const of = this.#at(desk, now, end - week * (back - (back % 4)));
-      if (!of) return [];
-      const days = of.days.filter((row) => row.day > day - week && row.day <= day);
-      weeks.push({ day, ...sumOf(days) });
-    }
-    return weeks;
-  }
-
-  /** @param {Fish} fish @param {Fish | undefined} before @param {Today} today */
-  #fish(fish, before, today) {
-    const findings = today.findings.filter((finding) => finding.fish.includes(fish.id));
-    const share = fish.weekDueKj ? fish.weekGotKj / fish.weekDueKj : 0;
-    const then = before?.weekDueKj ? before.weekGotKj / before.weekDueKj : null;
-    const wanted = fish.components.filter(({ gapDays, min, max }) => (gapDays > 0 && min > 0) || max > 0);
-    return html`<article>
-      <header class="row apart"><h3>${fishName(fish)}</h3><span>≈ ${percent(share)} <small>${t("week.ofItsDue")}${then === null ? "" : t("week.wasBefore", { part: percent(then) })}</small></span></header>
-      <p><small>${grams(fish.weightGrams.value)}${fish.lastTookDay === undefined ? "" : ` · ${t("week.lastAte", { day: dayName(fish.lastTookDay, today.day) })}`}</small></p>
-      ${findings.length ? html`<p class="flag">${findings.map((finding) => html`${icon(finding.severity)} ${t(`finding.${finding.rule}.short`)} `)}</p>` : ""}
-      <table><thead class="unseen"><tr><th scope="col">${t("week.component")}</th><th scope="col">${t("week.share")}</th><th scope="col">${t("week.gap")}</th></tr></thead>
-        <tbody>${wanted.map((row) => html`<tr class=${isOver(row) ? "over" : ""}><th scope="row">${label("component", row.component)}</th>
-          <td>${shareBand(row)}<span class="unseen">${said(row)}</span></td><td>${row.gapDays > 0 && row.min > 0 ? gapRing(row) : ""}</td></tr>`)}</tbody></table>
-    </article>`;
   }
 
   /** @param {string} about @param {Step[]} steps */
@@ -158,12 +137,5 @@ export class WeekPage extends Element {
 const title = (desk, { rule, facts, days, about, component }) => t(`finding.${rule}.title`, { ...facts, days, count: days, about: feederNamed(desk, about),
   component: component ? label("component", component) : "" });
 
-/** @param {{ dueKj: number, givenKj: number, lowKj: number, highKj: number }[]} days */
-const sumOf = (days) => days.reduce((sum, { dueKj, givenKj, lowKj, highKj }) =>
-  ({ due: sum.due + dueKj, given: sum.given + givenKj, low: sum.low + lowKj, high: sum.high + highKj }), { due: 0, given: 0, low: 0, high: 0 });
-
 /** @param {{ due: number, given: number }} sum */
 const part = ({ due, given }) => (due > 0 ? percent(given / due) : plain(0));
-
-/** @param {import("../types.js").FishComponent} row */
-const said = ({ share }) => (share === undefined ? t("band.nothing") : percent(share));

@@ -1,7 +1,8 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { beforeEach, test } from "node:test";
-import { chooseLanguage, language } from "../../../static/text/language.js";
+import { chooseHours, hours } from "../../../static/text/hours.js";
+import { chooseLanguage, language, regional } from "../../../static/text/language.js";
 import { loadText, t } from "../../../static/text/index.js";
 
 const root = new URL("../../../", import.meta.url);
@@ -15,7 +16,7 @@ function phone(languages) {
       getItem: (/** @type {string} */ key) => kept.get(key) ?? null,
       setItem: (/** @type {string} */ key, /** @type {string} */ value) => kept.set(key, value),
     },
-    document: { documentElement: { lang: "" } },
+    document: { documentElement: { lang: "" }, querySelectorAll: () => [] },
     fetch: async (/** @type {string} */ path) => new Response(readFileSync(new URL(`.${path}`, root)), { headers: { "Content-Type": "application/json" } }),
   });
 }
@@ -34,6 +35,22 @@ test("what was chosen on the phone goes before what the browser asks for", () =>
   assert.equal(language(), "de");
   chooseLanguage("xx");
   assert.equal(language(), "en");
+});
+
+test("a language is written as where the browser's owner lives, and no tag that is none gets in the way", () => {
+  phone(["en-US@posix", "de-AT", "en-GB", "en-US"]);
+  assert.equal(regional("en"), "en-GB");
+  assert.equal(regional("de"), "de-AT");
+  phone(["fr-CA"]);
+  assert.equal(regional("en"), "en");
+});
+
+test("hours are counted as usual there, until another way is chosen", () => {
+  assert.equal(hours(), "h23");
+  phone(["en-US"]);
+  assert.equal(hours(), "h12");
+  chooseHours("h23");
+  assert.equal(hours(), "h23");
 });
 
 test("sentences, lists, plurals and the document follow the language", async () => {

@@ -27,6 +27,21 @@ test("minutes of the day are clock times", () => {
   assert.deepEqual([0, 490, 1439].map(clock), ["00:00", "08:10", "23:59"]);
 });
 
+test("where people count to twelve twice, so does the clock", () => {
+  setLanguage("en-US", "h12");
+  assert.deepEqual([0, 490, 1110].map(clock).map(said), ["12:00 AM", "8:10 AM", "6:30 PM"]);
+  setLanguage("en-GB", "h12");
+  assert.deepEqual([0, 490, 1110].map(clock).map(said), ["12:00 am", "8:10 am", "6:30 pm"]);
+});
+
+test("a date stands as it does where the reader lives", () => {
+  const today = Date.parse("2026-11-25") / 86_400_000;
+  setLanguage("en-GB");
+  assert.equal(dayName(today - 30, today), "26 Oct");
+  setLanguage("en-US");
+  assert.equal(dayName(today - 30, today), "Oct 26");
+});
+
 test("near days have names, far ones dates, the year only when it helps", () => {
   const today = Date.parse("2026-11-25") / 86_400_000;
   assert.deepEqual([0, -1, 1, -3, -30, -400].map((away) => dayName(today + away, today)),
