@@ -11,12 +11,14 @@ import provender.people.Role;
 /** Reads the fields of a request one by one, and names the one that cannot be used; fields nobody asked for are passed over. */
 final class Asked {
   private static final int LONGEST = 200;
+  /** Not every database keeps it in a text. */
+  private static final char NO_CHARACTER = '\0';
 
   private Asked() {}
 
   static String text(JsonNode asked, String field) {
     String text = asked.path(field).isTextual() ? asked.path(field).asText() : "";
-    if (text.isBlank() || text.length() > LONGEST) {
+    if (text.isBlank() || text.length() > LONGEST || text.indexOf(NO_CHARACTER) >= 0) {
       throw Problem.badRequest("a field is missing", field, "a text of 1 to 200 characters");
     }
     return text;

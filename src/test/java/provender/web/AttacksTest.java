@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
@@ -143,6 +144,18 @@ class AttacksTest {
       assertThat(answer.statusCode()).as(path).isIn(400, 404);
       answer.then().header("X-Smuggled", nullValue());
     }
+  }
+
+  /** PostgreSQL keeps U+0000 in no text, and says so with a fault of its own. */
+  @Test
+  void a_character_that_is_none_opens_nothing_and_breaks_nothing() {
+    People.STEWARD.asks().urlEncodingEnabled(false).delete("/api/v1/session/devices/any%00thing").then().statusCode(404);
+    post("/api/v1/session", "{\"name\":\"Teo\\u0000\",\"password\":\"any\"}").then().statusCode(400).body("errors[0].field", equalTo("name"));
+    ObjectNode entry = Phone.feeding(UUID.randomUUID().toString(), People.TANK, UUID.randomUUID().toString(), 1, "teo");
+    entry.withObject("/body").put("note", "a\0b");
+    push(entry.toString()).then().statusCode(200).body("answers[0].outcome", equalTo("accepted"));
+    String kept = People.KEEPER.asks().get(ENTRIES + "?limit=1&after=" + (People.KEEPER.asks().get(ENTRIES).<Integer>path("head") - 1)).asString();
+    assertThat(kept).contains("a\\u0000b");
   }
 
   @Test

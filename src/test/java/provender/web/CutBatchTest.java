@@ -7,7 +7,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
+import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.net.Socket;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
@@ -35,12 +37,13 @@ class CutBatchTest {
   @Test
   void a_batch_cut_at_any_byte_leaves_nothing_and_comes_whole_the_next_time() throws Exception {
     byte[] batch = ("{\"entries\":[" + feeding() + "," + feeding() + "]}").getBytes(StandardCharsets.UTF_8);
-    for (int cut = 0; cut < batch.length; cut++) {
+    People.KEEPER.asks();
+    assertThat(AtOnce.wrongs(batch.length, cut -> {
       hangUpAfter(Arrays.copyOf(batch, cut), batch.length);
-      if (cut > 0) {
-        People.KEEPER.asks().contentType(ContentType.JSON).body(Arrays.copyOf(batch, cut)).post(path()).then().statusCode(400);
-      }
-    }
+      int status = cut == 0 ? 400
+          : People.KEEPER.asks().contentType(ContentType.JSON).body(Arrays.copyOf(batch, cut)).post(path()).statusCode();
+      return status == 400 ? "" : "cut at " + cut + ": " + status;
+    })).isEmpty();
     assertThat(head()).isZero();
     People.KEEPER.asks().contentType(ContentType.JSON).body(batch).post(path()).then()
         .body("answers.outcome", equalTo(List.of("accepted", "accepted"))).body("head", equalTo(2));
@@ -62,11 +65,13 @@ class CutBatchTest {
   }
 
   /** As a phone does that loses its network in mid-sentence. */
-  private void hangUpAfter(byte[] sent, int promised) throws Exception {
+  private void hangUpAfter(byte[] sent, int promised) {
     try (Socket socket = new Socket("127.0.0.1", server.getPort()); OutputStream out = socket.getOutputStream()) {
       out.write(("POST " + path() + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.getPort() + "\r\nCookie: " + People.KEEPER.cookie()
           + "\r\nContent-Type: application/json\r\nContent-Length: " + promised + "\r\n\r\n").getBytes(StandardCharsets.UTF_8));
       out.write(sent);
+    } catch (IOException unreachable) {
+      throw new UncheckedIOException(unreachable);
     }
   }
 

@@ -34,28 +34,26 @@ class FuzzedRequestsTest {
   @Test
   void no_spoilt_request_breaks_the_server_and_none_is_answered_with_nonsense() throws Exception {
     long seed = Long.getLong("fuzz.seed", System.nanoTime());
-    Random random = new Random(seed);
     List<Vectors.Vector> vectors = Vectors.all();
-    HttpClient client = HttpClient.newHttpClient();
-    List<String> wrong = new ArrayList<>();
-    for (int i = 0; i < REQUESTS; i++) {
-      Vectors.Vector vector = vectors.get(random.nextInt(vectors.size()));
-      String body = spoilt(JSON.valueToTree(vector.input()), random);
-      HttpRequest request = HttpRequest.newBuilder(URI.create(calculations + vector.call()))
-          .header("Content-Type", "application/json").POST(BodyPublishers.ofString(body)).build();
-      HttpResponse<String> answer = client.send(request, BodyHandlers.ofString());
-      boolean sound = answer.statusCode() == 400
-          ? answer.body().contains("\"field\"")
-          : answer.statusCode() == 200 && !answer.body().contains("NaN") && !answer.body().contains("Infinity");
-      if (!sound) {
-        wrong.add(answer.statusCode() + " " + vector.call() + " " + body + " -> " + answer.body());
-      }
-    }
+    HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+    List<String> wrong = AtOnce.wrongs(REQUESTS, number -> wrongWith(client, vectors, new Random(seed + number)));
     assertThat(wrong).as("seed " + seed).isEmpty();
     given().get("/q/health/ready").then().statusCode(200);
   }
 
-  private static String spoilt(JsonNode input, Random random) throws Exception {
+  private String wrongWith(HttpClient client, List<Vectors.Vector> vectors, Random random) {
+    Vectors.Vector vector = vectors.get(random.nextInt(vectors.size()));
+    String body = spoilt(JSON.valueToTree(vector.input()), random);
+    HttpRequest request = HttpRequest.newBuilder(URI.create(calculations + vector.call()))
+        .header("Content-Type", "application/json").POST(BodyPublishers.ofString(body)).build();
+    HttpResponse<String> answer = client.sendAsync(request, BodyHandlers.ofString()).join();
+    boolean sound = answer.statusCode() == 400
+        ? answer.body().contains("\"field\"")
+        : answer.statusCode() == 200 && !answer.body().contains("NaN") && !answer.body().contains("Infinity");
+    return sound ? "" : answer.statusCode() + " " + vector.call() + " " + body + " -> " + answer.body();
+  }
+
+  private static String spoilt(JsonNode input, Random random) {
     ObjectNode body = (ObjectNode) input.deepCopy();
     List<String> names = new ArrayList<>();
     body.fieldNames().forEachRemaining(names::add);

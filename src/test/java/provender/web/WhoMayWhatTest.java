@@ -1,16 +1,13 @@
 package provender.web;
 
 import static io.restassured.RestAssured.given;
-import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.RestAssured;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -18,7 +15,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -31,29 +27,10 @@ import provender.photo.Snapshot;
 
 @QuarkusTest
 class WhoMayWhatTest {
-  private static final Map<String, String> BODIES =
-      Map.ofEntries(
-          entry("sign-in", "{\"name\":\"Teo\",\"password\":\"demo-lantern-teo\"}"),
-          entry("entries", "{\"entries\":[]}"),
-          entry("first-start", "{\"code\":\"guessed\",\"household\":\"Home\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}"),
-          entry("role", "{\"role\":\"keeper\"}"),
-          entry("join", "{\"code\":\"guessed\",\"name\":\"Someone\",\"password\":\"long enough to pass\"}"),
-          entry("tank", "{\"name\":\"Second tank\",\"zone\":\"Europe/Berlin\"}"),
-          entry("weight", "{\"lengthCm\":20,\"a\":0.02,\"b\":3}"),
-          entry("lines", "\n"),
-          entry("jpeg", ""),
-          entry("person", "{\"person\":\"{person}\"}"),
-          entry("reset", "{\"code\":\"guessed\",\"password\":\"long enough to pass\"}"),
-          entry("password", "{\"old\":\"not the old one\",\"password\":\"long enough to pass\"}"),
-          entry("confirm", "{\"password\":\"not their password\"}"),
-          entry("credential", "{\"name\":\"A phone\",\"credential\":{}}"),
-          entry("renamed", "{\"name\":\"A phone\"}"),
-          entry("", ""));
-
   @Test
   void everyone_may_do_exactly_what_the_table_says() {
     List<String> wrong = new ArrayList<>();
-    for (Map<String, String> row : table()) {
+    for (Map<String, String> row : Endpoints.table()) {
       for (People who : People.values()) {
         String column = who.name().toLowerCase(Locale.ROOT);
         int allowed = Integer.parseInt(Objects.requireNonNull(row.get(column)));
@@ -69,7 +46,7 @@ class WhoMayWhatTest {
   @Test
   void no_endpoint_is_missing_from_the_table() {
     Set<String> listed = new HashSet<>();
-    table().forEach(row -> listed.add(row.get("method") + " " + row.get("path")));
+    Endpoints.table().forEach(row -> listed.add(row.get("method") + " " + row.get("path")));
 
     Map<String, Map<String, ?>> paths =
         given().accept(ContentType.JSON).get("/api/v1/openapi?format=json").then().statusCode(200).extract().path("paths");
@@ -84,7 +61,7 @@ class WhoMayWhatTest {
     String method = Objects.requireNonNull(row.get("method"));
     String pattern = Objects.requireNonNull(row.get("path"));
     String path = filledIn(pattern);
-    String body = Objects.requireNonNull(BODIES.get(Objects.requireNonNull(row.get("body"))));
+    String body = Endpoints.body(row);
     if (body.contains("{person}")) {
       body = body.replace("{person}", People.KEEPER.someoneNew().id());
     }
@@ -138,21 +115,5 @@ class WhoMayWhatTest {
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
-  }
-
-  private static List<Map<String, String>> table() {
-    var stream = Objects.requireNonNull(WhoMayWhatTest.class.getResourceAsStream("/who-may-what.csv"));
-    List<String> lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8)).lines().toList();
-    String[] columns = lines.get(0).split(",");
-    List<Map<String, String>> rows = new ArrayList<>();
-    for (String line : lines.subList(1, lines.size())) {
-      String[] cells = line.split(",", -1);
-      Map<String, String> row = new HashMap<>();
-      for (int i = 0; i < columns.length; i++) {
-        row.put(columns[i], cells[i]);
-      }
-      rows.add(row);
-    }
-    return rows;
   }
 }
