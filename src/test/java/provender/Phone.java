@@ -78,6 +78,10 @@ public final class Phone {
     return client.send(request, BodyHandlers.ofString());
   }
 
+  public HttpResponse<String> delete(String path) throws Exception {
+    return client.send(HttpRequest.newBuilder(URI.create(url + path)).DELETE().build(), BodyHandlers.ofString());
+  }
+
   /** A feeding that is valid in every field. */
   public static ObjectNode feeding(String id, String tank, String device, long deviceSeq, String keeper) {
     ObjectNode entry = JSON.createObjectNode();

@@ -24,6 +24,10 @@ public final class RunningServer implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(180);
   /** The unit of {@code ulimit -f} (POSIX). */
   private static final int BYTES_OF_A_LIMIT = 512;
+  /** What lives for seconds is not worth compiling twice. */
+  private static final List<String> SOON_UP = List.of("-XX:TieredStopAtLevel=1");
+  /** For {@link #fresh}, when how fast it answers matters. */
+  public static final String FULLY_COMPILED = "-XX:TieredStopAtLevel=4";
 
   private final Path data;
   private final int port;
@@ -35,6 +39,7 @@ public final class RunningServer implements AutoCloseable {
     Path log = Path.of("target", "server-" + port + ".log");
     List<String> command = new ArrayList<>(before);
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(SOON_UP);
     command.addAll(List.of("-Dquarkus.profile=demo", "-Dprovender.data=" + data, "-Dquarkus.http.port=" + port));
     command.addAll(List.of(options));
     command.addAll(List.of("-jar", "target/quarkus-app/quarkus-run.jar"));

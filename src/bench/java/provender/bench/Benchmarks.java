@@ -50,7 +50,7 @@ public final class Benchmarks {
     Map<String, Double> jvm = new TreeMap<>();
     results.forEach(one -> jvm.put(one.getParams().getBenchmark().replaceAll(".*\\.", ""), one.getPrimaryResult().getScore()));
     Map<String, Double> chromium = new TreeMap<>();
-    try (RunningServer server = RunningServer.fresh("bench"); Playwright playwright = Playwright.create(
+    try (RunningServer server = RunningServer.fresh("bench", RunningServer.FULLY_COMPILED); Playwright playwright = Playwright.create(
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         Browser browser = playwright.chromium().launch(new BrowserType.LaunchOptions()
             .setExecutablePath(Path.of(System.getenv().getOrDefault("CHROMIUM", "/usr/bin/chromium"))).setArgs(List.of("--no-sandbox")))) {

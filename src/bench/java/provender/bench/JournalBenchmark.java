@@ -32,7 +32,7 @@ public final class JournalBenchmark {
 
   public static void main(String[] arguments) throws Exception {
     int large = Integer.getInteger("journal.large", 1_000_000);
-    try (RunningServer server = RunningServer.fresh("journal-bench")) {
+    try (RunningServer server = RunningServer.fresh("journal-bench", RunningServer.FULLY_COMPILED)) {
       Phone phone = Phone.signedIn(server.url(), "Maren", "demo-lantern-maren");
       String household = "quernhaven";
       String device = UUID.randomUUID().toString();

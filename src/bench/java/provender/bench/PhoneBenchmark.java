@@ -87,7 +87,7 @@ public final class PhoneBenchmark {
   }
 
   public static void main(String[] arguments) throws Exception {
-    try (RunningServer server = RunningServer.fresh("phone-bench"); Handset handset = new Handset()) {
+    try (RunningServer server = RunningServer.fresh("phone-bench", RunningServer.FULLY_COMPILED); Handset handset = new Handset()) {
       System.out.printf("load of the machine: %s", Files.readString(Path.of("/proc/loadavg")));
       firstLoad(server.url());
       PhoneBenchmark bench = new PhoneBenchmark(handset, server.url());

@@ -22,7 +22,9 @@ public final class OurPostgres implements QuarkusTestResourceLifecycleManager {
   @Override
   public Map<String, String> start() {
     try {
-      EmbeddedPostgres started = EmbeddedPostgres.builder().start();
+      // As PostgreSQL comes: the library would have it answer before anything is safe.
+      EmbeddedPostgres started = EmbeddedPostgres.builder()
+          .setServerConfig("fsync", "on").setServerConfig("full_page_writes", "on").setServerConfig("synchronous_commit", "on").start();
       server = started;
       try (Connection superuser = started.getPostgresDatabase().getConnection(); Statement statement = superuser.createStatement()) {
         statement.execute("create role provender login password 'for-this-run' nosuperuser nobypassrls");

@@ -66,15 +66,17 @@ class RestartedPostgresTest {
   }
 
   private int pushUntilKept(JsonNode entry) throws InterruptedException {
+    IllegalStateException gone = new IllegalStateException("PostgreSQL did not come back");
     for (int failures = 0; failures < MOST_TRIES; failures++) {
       try {
         new Push(journals).take(tank, List.of(entry), by -> true, Instant.now());
         return failures;
       } catch (RuntimeException restarting) {
+        gone = new IllegalStateException("PostgreSQL did not come back", restarting);
         Thread.sleep(50);
       }
     }
-    throw new IllegalStateException("PostgreSQL did not come back");
+    throw gone;
   }
 
   private void killOneProcess() {

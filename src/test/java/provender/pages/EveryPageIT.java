@@ -23,18 +23,27 @@ class EveryPageIT {
 
   @Test
   void every_page_is_free_of_accessibility_faults_in_every_light_and_at_both_sizes() {
+    for (int[] size : Glass.SIZES) {
+      Page page = glass.stranger("light", size[0], size[1]);
+      inEveryLight(page, "sign-in", size[0]);
+      glass.enter(page);
+      for (String where : PAGES) {
+        page.navigate(glass.url() + "/#/" + where);
+        page.waitForTimeout(300);
+        inEveryLight(page, where.replaceAll("[^a-z-]+", "-"), size[0]);
+      }
+      page.context().close();
+    }
+  }
+
+  /** The same page stands in each light, so that what has no colour needs one look only. */
+  private static void inEveryLight(Page page, String where, int width) {
     for (String theme : Glass.THEMES) {
-      for (int[] size : Glass.SIZES) {
-        Page page = glass.stranger(theme, size[0], size[1]);
-        page.reload();
-        Glass.isFreeOfFaults(page, "sign-in", theme, size[0]);
-        glass.enter(page);
-        for (String where : PAGES) {
-          page.navigate(glass.url() + "/#/" + where);
-          page.waitForTimeout(300);
-          Glass.isFreeOfFaults(page, where.replaceAll("[^a-z-]+", "-"), theme, size[0]);
-        }
-        page.context().close();
+      page.evaluate("theme => { document.documentElement.dataset.theme = theme; }", theme);
+      if (theme.equals("light")) {
+        Glass.isFreeOfFaults(page, where, theme, width);
+      } else {
+        Glass.hasColoursToRead(page, where, theme, width);
       }
     }
   }

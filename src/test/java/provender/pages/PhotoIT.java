@@ -104,9 +104,11 @@ class PhotoIT {
 
   /** At any time of the day, also when nobody has fed yet. */
   private static void correctOneJustRecorded(Page page) {
+    Object before = page.evaluate("document.querySelector('feed-page').desk.today.feedings.length");
     page.locator("feed-page .tile").first().click();
     page.locator("feeding-tray button.deed").click();
     Glass.isAnotherOne(page);
+    Glass.until(page, "before => document.querySelector('feed-page').desk.today.feedings.length > before", before);
     page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
   }
 

@@ -8,12 +8,13 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import provender.HowLong;
 import provender.Phone;
 
 /** A backup put back while phones hold what was written since: an hour, a day or thirty days of feeding. */
 class RestoredBackupIT {
   private static final String DESK = "document.querySelector('main > *').desk";
-  private static final List<Integer> FEEDINGS_SINCE = List.of(1, 12, 360);
+  private static final List<Integer> FEEDINGS_SINCE = List.of(1, 12, HowLong.times(90, 360));
 
   private final Glass glass = new Glass();
 

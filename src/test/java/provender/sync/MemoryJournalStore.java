@@ -16,11 +16,18 @@ public final class MemoryJournalStore implements JournalStore {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Map<TankKey, List<Stored>> journals = new HashMap<>();
+  private int restored;
+
+  /** As a backup that holds only so many entries of this journal is put back. */
+  synchronized void restore(TankKey tank, int entries) {
+    journals.put(tank, List.copyOf(journal(tank).subList(0, entries)));
+    restored++;
+  }
 
   @Override
   public synchronized <T> T write(TankKey tank, Function<Writing, T> work) {
     List<Stored> draft = new ArrayList<>(journal(tank));
-    T result = work.apply(new Draft(draft));
+    T result = work.apply(new Draft(draft, epoch()));
     journals.put(tank, draft);
     return result;
   }
@@ -32,7 +39,7 @@ public final class MemoryJournalStore implements JournalStore {
 
   @Override
   public synchronized Position position(TankKey tank) {
-    return new Position(journal(tank).size(), "memory");
+    return new Position(journal(tank).size(), epoch());
   }
 
   @Override
@@ -51,7 +58,11 @@ public final class MemoryJournalStore implements JournalStore {
     return journals.getOrDefault(tank, List.of());
   }
 
-  private record Draft(List<Stored> entries) implements Writing {
+  private String epoch() {
+    return "epoch " + restored;
+  }
+
+  private record Draft(List<Stored> entries, String epoch) implements Writing {
     @Override
     public Map<String, Known> known(Set<String> ids) {
       return entries.stream().filter(stored -> ids.contains(stored.id()))
@@ -81,7 +92,7 @@ public final class MemoryJournalStore implements JournalStore {
 
     @Override
     public Position position() {
-      return new Position(entries.size(), "memory");
+      return new Position(entries.size(), epoch);
     }
   }
 }
