@@ -7,7 +7,7 @@ import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
-/** What a keeper meets, done with one thumb and counted; the pictures are those of {@code docs/walk.md}. */
+/** What a keeper meets, done with one thumb and counted; the pictures are those of {@code src/test/walk}. */
 class FiveSituationsIT {
   private static final String REFUSED_FOR_TWO_DAYS = """
       async () => {
