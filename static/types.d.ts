@@ -1,5 +1,5 @@
 /** The shapes that the phone's parts hand to each other. */
-export type { Desk } from "./desk.js";
+export type { Desk } from "./desk/desk.js";
 
 export type Row = Record<string, any>;
 export type Phrase = string | ({ other: string } & Partial<Record<Intl.LDMLPluralRule, string>>);

@@ -1,22 +1,21 @@
 import { html } from "lit";
 import { ToldPage } from "../ui/told-page.js";
-import { foodName, fishName, keeperName, fishNamed, shortFoodName, supplementName } from "../ui/names.js";
-import { clock, grams, kj, range, t } from "../text/index.js";
-import { countOf, foodsForNow, measuresOf, nothingMore, usualItem } from "./measures.js";
+import { foodName, fishName, supplementName } from "../ui/names.js";
+import { clock, t } from "../text/index.js";
+import { bodyOf, onceMore } from "./feeding-body.js";
+import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
+import { rationLine } from "./ration-line.js";
+import { namesFrom } from "./row-names.js";
 import { nearBy, remember, unansweredPair } from "./same-feeding.js";
-/** @import { Desk, Feeding, Food, Glance, Recipe, Row, Shot, Today } from "../types.js" */
+import { Tray } from "./tray.js";
+/** @import { Desk, Feeding, Food, Glance, Row, Shot, Today } from "../types.js" */
 /** @import { TrayExtras, TrayItem } from "./measures.js" */
 
 const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
-const justFedMinutes = 30;
 
 /** The page at the tank: tap what goes in, record it, see the ration move. */
 export class FeedPage extends ToldPage {
-  /** @type {TrayItem[]} */
-  #items = [];
-  #open = 0;
-  /** @type {TrayExtras} */
-  #extras = nothingMore();
+  #tray = new Tray();
   #busy = false;
   /** @type {Map<string, Shot[]>} photos by feeding */
   #shots = new Map();
@@ -35,10 +34,10 @@ export class FeedPage extends ToldPage {
       ${today ? this.#same(desk, today) : ""}
       <div class="columns">
         <div class="stack">
-          ${today ? this.#ration(today) : html`<section class="ration" aria-label=${t("ration.label")}><p role="status">${t("page.opening")}</p></section>`}
+          ${today ? rationLine(desk, today) : html`<section class="ration" aria-label=${t("ration.label")}><p role="status">${t("page.opening")}</p></section>`}
           ${desk.mayRecord ? this.#tiles(desk, glance) : html`<p>${t("page.guest")}</p>`}
         </div>
-        ${desk.mayRecord ? this.#tray(desk, glance) : ""}
+        ${desk.mayRecord ? this.#besides(desk, glance) : ""}
         ${today ? this.#given(desk, today) : ""}
       </div>
       <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | { photo: string }>} */ { detail }) =>
@@ -53,26 +52,6 @@ export class FeedPage extends ToldPage {
           @feeding-row-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}
           .shots=${this.#shots} @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#takeAway(detail)}
           @feeding-row-correct=${this.#correct} @feeding-list-restore=${(/** @type {CustomEvent<string>} */ { detail }) => this.#bringBack(detail)}></feeding-list>`;
-  }
-
-  /** @param {Today} today */
-  #ration({ ration, lastFeeding, day }) {
-    return html`<section class="ration" aria-label=${t("ration.label")}>
-      <p class="row apart"><span><strong>${kj(ration.givenKj.value)}</strong> ${t("ration.given")}</span>
-        <span>${ration.remainingKj.value > 0
-          ? html`<strong>${kj(ration.remainingKj.value)}</strong> ${t("ration.stillDue")}` : t("ration.met")}</span></p>
-      <tide-line .due=${ration.dueKj} .given=${ration.givenKj} .hand=${ration.givenHandKj} .feeder=${ration.givenFeederKj}></tide-line>
-      ${ration.remainingKj.value > 0 && ration.foods.length ? html`<p><small>${t("ration.about", {
-        foods: t("ration.or", { first: this.#asFood(ration.foods[0]), rest: ration.foods[1] ? this.#asFood(ration.foods[1]) : "" }) })}</small></p>` : ""}
-      ${lastFeeding && lastFeeding.day === day && this.desk ? html`<p class=${this.#justFed(lastFeeding) ? "flag" : ""}><small>${t("ration.last", {
-        at: clock(lastFeeding.minute), by: keeperName(this.desk, lastFeeding.by) })}</small></p>` : ""}
-    </section>`;
-  }
-
-  /** Whether somebody else fed so lately that it matters. @param {NonNullable<Today["lastFeeding"]>} last */
-  #justFed({ by, day, minute }) {
-    const { today, keeper } = /** @type {Desk} */ (this.desk);
-    return today !== null && by !== keeper?.id && (today.day - day) * 1440 + today.minute - minute <= justFedMinutes;
   }
 
   /** @param {Desk} desk @param {Today} today */
@@ -96,7 +75,7 @@ export class FeedPage extends ToldPage {
     if (answer === "both") {
       const entry = await this.#write(desk);
       if (entry && theirs) remember(/** @type {any} */ ({ id: entry.id }), theirs);
-    } else this.#clear();
+    } else this.#tray.clear();
     this.requestUpdate();
   }
 
@@ -105,12 +84,6 @@ export class FeedPage extends ToldPage {
     remember(mine, theirs);
     if (answer !== "both") await this.#undo(answer === "mine" ? mine.id : theirs.id);
     this.requestUpdate();
-  }
-
-  /** @param {Today["ration"]["foods"][number]} row */
-  #asFood({ food, grams: mass }) {
-    const row = this.desk?.foods.get(food);
-    return `${range(mass.low, mass.high, grams)} ${row ? shortFoodName(row) : food}`;
   }
 
   /** @param {Desk} desk @param {Glance} today */
@@ -122,74 +95,41 @@ export class FeedPage extends ToldPage {
       return [food.key, countOf(count, measure.name)];
     }));
     return html`${today.recipes.length ? html`<div class="chips" role="group" aria-label=${t("recipes.label")}>
-      ${today.recipes.map((recipe) => html`<button type="button" class="chip" @click=${() => this.#cook(recipe)}>${recipe.name}</button>`)}</div>` : ""}
+      ${today.recipes.map((recipe) => html`<button type="button" class="chip" @click=${() => this.#onTray(() => this.#tray.cook(recipe))}>${recipe.name}</button>`)}</div>` : ""}
       ${usual.length ? "" : html`<p class="empty">${t("tiles.noUsual")} <a href="#/setup/tank/">${t("tiles.choose")}</a></p>`}
       <food-tiles .usual=${usual} .all=${[...foods.values()]} .amounts=${amounts}
-      .chosen=${new Set(this.#items.map(({ food }) => food))}
-      @food-tiles-pick=${(/** @type {CustomEvent<Food>} */ event) => this.#pick(event.detail, today)}></food-tiles>`;
+      .chosen=${new Set(this.#tray.items.map(({ food }) => food))}
+      @food-tiles-pick=${(/** @type {CustomEvent<Food>} */ event) => this.#onTray(() => this.#tray.pick(event.detail, today))}></food-tiles>`;
   }
 
   /** @param {Desk} desk @param {Glance} today */
-  #tray(desk, today) {
-    const item = this.#items[this.#open];
-    const food = item && desk.foods.get(item.food);
-    const raw = this.#items.some((one) => rawFoods.includes(desk.foods.get(one.food)?.category ?? ""));
-    return html`<feeding-tray class="beside" .items=${this.#items} .open=${this.#open} .extras=${this.#extras} .busy=${this.#busy}
+  #besides(desk, today) {
+    const { items, open, extras } = this.#tray;
+    const food = desk.foods.get(this.#tray.food ?? "");
+    const raw = items.some((one) => rawFoods.includes(desk.foods.get(one.food)?.category ?? ""));
+    return html`<feeding-tray class="beside" .items=${items} .open=${open} .extras=${extras} .busy=${this.#busy}
       .measures=${food ? measuresOf(food, today) : []}
       .supplements=${[...desk.reference.supplements.values()].filter(isSoaked)
         .map(({ key }) => ({ key, name: supplementName(desk, key) }))}
-      .foodNames=${new Map(this.#items.map((one) => [one.food, foodName(desk, one.food)]))}
+      .foodNames=${new Map(items.map((one) => [one.food, foodName(desk, one.food)]))}
       .fish=${today.fish.map((fish) => ({ key: fish.id, name: fishName(fish) }))}
       .cautions=${raw ? [t("caution.raw")] : []}
-      @measure-steps-change=${this.#change} @feeding-tray-open=${this.#openItem} @feeding-tray-drop=${this.#drop}
-      @feeding-tray-extras=${this.#extra} @feeding-tray-record=${() => this.#record(desk)}></feeding-tray>`;
+      @measure-steps-change=${(/** @type {CustomEvent<TrayItem>} */ { detail }) => this.#onTray(() => this.#tray.change(detail))}
+      @feeding-tray-open=${(/** @type {CustomEvent<number>} */ { detail }) => this.#onTray(() => (this.#tray.open = detail))}
+      @feeding-tray-drop=${(/** @type {CustomEvent<number>} */ { detail }) => this.#onTray(() => this.#tray.drop(detail))}
+      @feeding-tray-extras=${(/** @type {CustomEvent<TrayExtras>} */ { detail }) => this.#onTray(() => (this.#tray.extras = detail))}
+      @feeding-tray-record=${() => this.#record(desk)}></feeding-tray>`;
   }
 
-  /** @param {Food} food @param {Glance} today */
-  #pick(food, today) {
-    const place = this.#items.findIndex((item) => item.food === food.key);
-    if (place < 0) this.#items = [...this.#items, usualItem(food, today)];
-    this.#open = place < 0 ? this.#items.length - 1 : place;
-    this.requestUpdate();
-  }
-
-  /** A recipe puts all its foods into the feeding, to be recorded with the next tap. @param {Recipe} recipe */
-  #cook({ items }) {
-    const grams = { name: "g", grams: 1, basis: /** @type {const} */ ("weighed") };
-    this.#items = items.map((item) => ({ food: item.food, measure: grams, count: item.grams, grams: item.grams,
-      supplements: item.supplements, fish: null }));
-    this.#open = 0;
-    this.requestUpdate();
-  }
-
-  /** @param {CustomEvent<TrayItem>} event */
-  #change({ detail }) {
-    this.#items = this.#items.map((item, place) => (place === this.#open ? detail : item));
-    this.requestUpdate();
-  }
-
-  /** @param {CustomEvent<number>} event */
-  #openItem({ detail }) {
-    this.#open = detail;
-    this.requestUpdate();
-  }
-
-  /** @param {CustomEvent<number>} event */
-  #drop({ detail }) {
-    this.#items = this.#items.filter((_, place) => place !== detail);
-    this.#open = Math.max(0, Math.min(this.#open, this.#items.length - 1));
-    this.requestUpdate();
-  }
-
-  /** @param {CustomEvent<TrayExtras>} event */
-  #extra({ detail }) {
-    this.#extras = detail;
+  /** @param {() => void} change */
+  #onTray(change) {
+    change();
     this.requestUpdate();
   }
 
   /** @param {Desk} desk */
   async #record(desk) {
-    if (this.#busy || !this.#items.length) return;
+    if (this.#busy || !this.#tray.items.length) return;
     const { today, keeper } = desk;
     if (today && nearBy(today.feedings, keeper?.id ?? "", today.day, today.minute)) {
       this.#asking = true;
@@ -208,12 +148,12 @@ export class FeedPage extends ToldPage {
     this.#busy = true;
     this.requestUpdate();
     await this.tried(async () => {
-      const { minutesAgo, picture } = this.#extras;
+      const { minutesAgo, picture } = this.#tray.extras;
       const { day = 0, minute = 0 } = desk.glance ?? {};
-      written = await desk.record("feeding", bodyOf(this.#items, this.#extras),
+      written = await desk.record("feeding", bodyOf(this.#tray),
         minutesAgo ? { happenedAt: desk.isoAt(day, minute - minutesAgo) } : {});
-      const lastFood = this.#items[this.#open]?.food;
-      this.#clear();
+      const lastFood = this.#tray.food;
+      this.#tray.clear();
       this.tell(t("toast.saved"), written.id);
       await this.#backTo(lastFood);
       if (picture) await this.#photograph(desk, written.id, picture);
@@ -251,17 +191,10 @@ export class FeedPage extends ToldPage {
     this.requestUpdate();
   }
 
-  #clear() {
-    this.#items = [];
-    this.#open = 0;
-    this.#extras = nothingMore();
-  }
-
-  /** The same once more, now; what was left over or refused then is not. @param {Desk} desk @param {Feeding} feeding */
-  #again(desk, { items }) {
+  /** The same once more, now. @param {Desk} desk @param {Feeding} feeding */
+  #again(desk, feeding) {
     return this.tried(async () => {
-      const entry = await desk.record("feeding", { items: items.map(({ food, grams: mass, measure, count, supplements, fish }) => ({
-        food, grams: mass, ...(measure ? { measure, count } : {}), ...(supplements?.length ? { supplements } : {}), ...(fish ? { fish } : {}) })) });
+      const entry = await desk.record("feeding", onceMore(feeding));
       this.tell(t("toast.saved"), entry.id);
     });
   }
@@ -305,45 +238,5 @@ export class FeedPage extends ToldPage {
   }
 }
 
-/**
- * @param {TrayItem[]} items
- * @param {TrayExtras} extras
- */
-function bodyOf(items, { leftoverGrams, refusedBy, note }) {
-  return {
-    items: items.map(({ food, grams: mass, measure, count, supplements, fish }) => ({
-      food, grams: mass,
-      ...(measure.name === "g" ? {} : { measure: measure.name, count }),
-      ...(supplements.length ? { supplements } : {}),
-      ...(fish ? { fish } : {}),
-    })),
-    ...(leftoverGrams === null ? {} : { leftoverGrams }),
-    ...(refusedBy.length ? { refusedBy } : {}),
-    ...(note ? { note } : {}),
-  };
-}
-
 /** Some supplements of the table are whole foods, offered every few days; those have tiles. @param {Row} supplement */
 const isSoaked = ({ dose_unit: unit }) => unit !== undefined && unit !== "days";
-
-/** One for each desk, so that a list knows that its names are the same ones. @type {WeakMap<Desk, ReturnType<typeof newNames>>} */
-const names = new WeakMap();
-
-/** @param {Desk} desk */
-function namesFrom(desk) {
-  const known = names.get(desk) ?? newNames(desk);
-  names.set(desk, known);
-  return known;
-}
-
-/** @param {Desk} desk */
-function newNames(desk) {
-  return {
-    food: (/** @type {string} */ key) => foodName(desk, key),
-    fish: (/** @type {string} */ key) => fishNamed(desk, key),
-    supplement: (/** @type {string} */ key) => supplementName(desk, key),
-    keeper: (/** @type {string} */ id) => keeperName(desk, id),
-    shares: (/** @type {string} */ id) => desk.shares(id),
-    picture: async (/** @type {string} */ id) => (await desk.album()).picture(id),
-  };
-}

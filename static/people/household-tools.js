@@ -39,7 +39,7 @@ export class HouseholdTools extends Element {
           { name: "role", label: t("people.invite.role"), kind: "choice", value: "keeper",
             options: roles.map((value) => ({ value, label: t(`people.role.${value}`) })) },
         ])} @record-form-done=${(/** @type {CustomEvent<Values>} */ { detail }) => this.#tried(async () => {
-          const { code } = await this.desk?.invite(household.id, String(detail.role)) ?? {};
+          const { code } = await this.desk?.membership.invite(household.id, String(detail.role)) ?? {};
           this.link = `${location.origin}/#/join/${code}`;
         })}></record-form>
         ${this.link ? html`<p>${t("people.invite.link")}</p><p><output class="link">${this.link}</output></p>

@@ -50,7 +50,7 @@ export class SignIn extends Element {
   #submit(event) {
     event.preventDefault();
     const form = new FormData(/** @type {HTMLFormElement} */ (event.target));
-    return this.#tried(async () => this.desk?.signIn(String(form.get("name")).trim(), String(form.get("password"))), "people.signIn.wrong");
+    return this.#tried(async () => this.desk?.comeIn("/api/v1/session", { name: String(form.get("name")).trim(), password: String(form.get("password")) }), "people.signIn.wrong");
   }
 
   #passkey() {

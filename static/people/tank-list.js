@@ -68,7 +68,7 @@ export class TankList extends ToldPage {
 
   /** What is put away is seen with a network only; without one nothing is missing here. */
   async #lookAway() {
-    this.#away = (await this.desk?.tanksAway().catch(() => [])) ?? [];
+    this.#away = (await this.desk?.membership.tanksAway().catch(() => [])) ?? [];
     this.requestUpdate();
   }
 

@@ -76,12 +76,12 @@ export class Records {
 
   /** How this phone's copy of a journal was last found beside the server's. @param {string} tank */
   copyCheck(tank) {
-    return this.#store.lastCheck(tank);
+    return this.#store.copy.lastCheck(tank);
   }
 
   /** Holds the copy against the server's now; what differs is fetched anew. @param {string} tank */
   async checkCopy(tank) {
-    await this.#store.checked(tank, undefined);
+    await this.#store.copy.checked(tank, undefined);
     this.#sync.nudge();
   }
 

@@ -37,14 +37,14 @@ export class RoundPage extends Element {
     if (!desk) return;
     desk.addEventListener("came", this.#came);
     const ids = desk.tanks.map(({ id }) => id);
-    desk.follow(ids);
+    desk.otherTanks.follow(ids);
     this.#reckon(ids);
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
     this.desk?.removeEventListener("came", this.#came);
-    this.desk?.lookAway();
+    this.desk?.otherTanks.lookAway();
   }
 
   render() {
@@ -123,7 +123,7 @@ export class RoundPage extends Element {
 
   /** @param {Desk} desk @param {TankRow} row */
   async #reckonOne(desk, row) {
-    const { today, unsent, whole } = await desk.lookAt(row);
+    const { today, unsent, whole } = await desk.otherTanks.lookAt(row);
     this.troubled = this.troubled.filter((name) => name !== row.name);
     if (today) this.#standings.set(row.id, standingOf(row, today, unsent, Date.now()));
     else this.troubled = [...this.troubled, row.name];

@@ -1,8 +1,8 @@
-/** @import { Answer, CopyCheck, Cursor, Entry, Page, Refusal, Waiting } from "../types.js" */
+/** @import { Answer, Entry, Refusal, Waiting } from "../types.js" */
 import { Phone } from "./database.js";
 import { newId } from "./ids.js";
 import { PhotoShelf } from "./photo-shelf.js";
-import { ofTank, PulledCopy, takeBack } from "./pulled-copy.js";
+import { ofTank, PulledCopy } from "./pulled-copy.js";
 
 /** This phone is not who it was: its storage was cleared since the page began. */
 export class StorageCleared extends Error {}
@@ -156,57 +156,6 @@ export class PhoneStore {
       ]);
       return entry;
     });
-  }
-
-  /** @param {string} tank @returns {Promise<Cursor | undefined>} undefined: this phone has never opened the tank */
-  cursor(tank) {
-    return this.#phone.with((database) => database.get("cursors", tank));
-  }
-
-  /** Begins to follow a tank; one that is followed already is left as it stands. @param {string} tank */
-  follow(tank) {
-    return this.#phone.write(["cursors"], async (reach) => {
-      const known = await reach("cursors").get(tank);
-      if (!known) await reach("cursors").put({ tank, after: 0, epoch: null });
-    });
-  }
-
-  /**
-   * A pulled page and the cursor behind it, together.
-   * @param {string} tank
-   * @param {Page} page
-   */
-  pulled(tank, page) {
-    return this.#phone.write(["entries", "cursors"], async (reach) => {
-      const before = /** @type {Cursor | undefined} */ (await reach("cursors").get(tank));
-      const after = page.entries.reduce((high, entry) => Math.max(high, entry.seq ?? 0), before?.after ?? 0);
-      await Promise.all(page.entries.map((entry) => reach("entries").put(entry)));
-      await reach("cursors").put({ tank, after, epoch: page.epoch });
-    });
-  }
-
-  /**
-   * The server was set back to a backup: forget the places it gave, queue again what this phone wrote, pull from the start.
-   * @param {string} tank
-   * @param {string} device
-   * @param {Cursor["epoch"]} epoch
-   */
-  restart(tank, device, epoch) {
-    return this.#phone.write(["entries", "outbox", "cursors"], async (reach) => {
-      const held = /** @type {Entry[]} */ (await reach("entries").index("byTank").getAll(ofTank(tank)));
-      for (const entry of held) await takeBack(reach, entry, device);
-      await reach("cursors").put({ tank, after: 0, epoch });
-    });
-  }
-
-  /** When this phone's copy of a journal was last held against the server's. @param {string} tank @returns {Promise<CopyCheck | undefined>} */
-  lastCheck(tank) {
-    return this.setting(`checked ${tank}`);
-  }
-
-  /** @param {string} tank @param {CopyCheck | undefined} check undefined: let it be done again soon */
-  checked(tank, check) {
-    return this.keep(`checked ${tank}`, check);
   }
 
   close() {

@@ -59,7 +59,7 @@ export class Exchange {
       barred = fault;
       return 0;
     });
-    const cursor = await this.#store.cursor(tank.id);
+    const cursor = await this.#store.copy.cursor(tank.id);
     if (cursor && (sent > 0 || tank.head > cursor.after || cursor.epoch === null)) await this.#pull(tank.id);
     if (await this.#healing.look(tank.id)) this.#tell.reread(tank.id);
     if (barred) throw barred;
@@ -72,9 +72,9 @@ export class Exchange {
    * @returns {Promise<boolean>}
    */
   async #restartWhenSetBack(tank, epoch) {
-    const cursor = await this.#store.cursor(tank);
+    const cursor = await this.#store.copy.cursor(tank);
     if (!cursor || cursor.epoch === null || cursor.epoch === epoch) return false;
-    await this.#store.restart(tank, await this.#store.device(), epoch);
+    await this.#store.copy.restart(tank, await this.#store.device(), epoch);
     await this.#store.photos.sendAgain(tank);
     this.#tell.reread(tank);
     return true;
@@ -123,11 +123,11 @@ export class Exchange {
   /** @param {string} tank */
   async #pull(tank) {
     for (let more = true; more; ) {
-      const after = (await this.#store.cursor(tank))?.after ?? 0;
+      const after = (await this.#store.copy.cursor(tank))?.after ?? 0;
       /** @type {Page} */
       const page = await getJson(`/api/v1/tanks/${tank}/entries?after=${after}&limit=${MOST_ENTRIES}`);
       if (await this.#restartWhenSetBack(tank, page.epoch)) continue;
-      await this.#store.pulled(tank, page);
+      await this.#store.copy.pulled(tank, page);
       if (page.entries.length > 0) this.#tell.entries(tank, page.entries);
       more = page.more && page.entries.length > 0;
     }

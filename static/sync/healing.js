@@ -20,7 +20,7 @@ export class Healing {
 
   /** Once a day, or sooner when the last look was forgotten. @param {string} tank @returns {Promise<boolean>} whether anything was mended */
   async look(tank) {
-    const [cursor, last] = await Promise.all([this.#store.cursor(tank), this.#store.lastCheck(tank)]);
+    const [cursor, last] = await Promise.all([this.#store.copy.cursor(tank), this.#store.copy.lastCheck(tank)]);
     if (!cursor || (last && Math.abs(Date.now() - Date.parse(last.at)) < EVERY_MILLIS)) return false;
     const sums = /** @type {JournalSums} */ (await getJson(`/api/v1/tanks/${tank}/checksums?size=${MOST_ENTRIES}`));
     // A restored journal is pulled from its beginning anyway.
@@ -30,7 +30,7 @@ export class Healing {
       check.entries += page.count;
       if (!(await this.#sound(tank, page))) check.mended += await this.#fetchAnew(tank, page);
     }
-    await this.#store.checked(tank, check);
+    await this.#store.copy.checked(tank, check);
     return check.mended > 0;
   }
 

@@ -33,13 +33,14 @@ public final class RunningServer implements AutoCloseable {
   private final int port;
   private final Process process;
 
-  private RunningServer(Path data, int port, List<String> before, String... options) throws IOException {
+  private RunningServer(Path data, int port, List<String> before, List<String> classes, String... options) throws IOException {
     this.data = data;
     this.port = port;
     Path log = Path.of("target", "server-" + port + ".log");
     List<String> command = new ArrayList<>(before);
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(SOON_UP);
+    command.addAll(classes);
     command.addAll(List.of("-Dquarkus.profile=demo", "-Dprovender.data=" + data, "-Dquarkus.http.port=" + port));
     command.addAll(List.of(options));
     command.addAll(List.of("-jar", "target/quarkus-app/quarkus-run.jar"));
@@ -52,13 +53,23 @@ public final class RunningServer implements AutoCloseable {
 
   /** A server with the demo, over an empty folder of its own. */
   public static RunningServer fresh(String name, String... options) {
-    try (ServerSocket free = new ServerSocket(0)) {
-      Path data = Files.createTempDirectory(Path.of("target"), name);
-      int port = free.getLocalPort();
-      free.close();
-      return start(data, port, List.of(), options);
+    try {
+      return start(Files.createTempDirectory(Path.of("target"), name), freePort(), List.of(), options);
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
+    }
+  }
+
+  /** One that has answered, for what its JVM does with its classes. */
+  static RunningServer startedWith(List<String> classes) throws IOException, InterruptedException {
+    RunningServer server = new RunningServer(Files.createTempDirectory(Path.of("target"), "classes"), freePort(), List.of(), classes);
+    server.awaitAnswer();
+    return server;
+  }
+
+  private static int freePort() throws IOException {
+    try (ServerSocket free = new ServerSocket(0)) {
+      return free.getLocalPort();
     }
   }
 
@@ -92,7 +103,7 @@ public final class RunningServer implements AutoCloseable {
 
   private static RunningServer start(Path data, int port, List<String> before, String... options) {
     try {
-      RunningServer server = new RunningServer(data, port, before, options);
+      RunningServer server = new RunningServer(data, port, before, ClassArchive.arguments(), options);
       server.awaitAnswer();
       return server;
     } catch (IOException broken) {
@@ -109,6 +120,12 @@ public final class RunningServer implements AutoCloseable {
 
   public String url() {
     return "http://127.0.0.1:" + port;
+  }
+
+  /** As Ctrl-C would: in its own time. */
+  void end() throws InterruptedException {
+    process.destroy();
+    process.waitFor();
   }
 
   /** As a power cut would: no goodbye. */

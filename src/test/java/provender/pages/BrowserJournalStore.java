@@ -28,14 +28,14 @@ final class BrowserJournalStore implements JournalStore, AutoCloseable {
       "async (name) => { const { PhoneStore } = await import('/store/phone-store.js'); const { checksumOf } = await import('/sync/checksum.js');"
           + " Object.assign(window, { store: new PhoneStore(name), checksumOf }); }";
   private static final String KEEP =
-      "async ([tank, texts]) => { await store.follow(tank);"
-          + " await store.pulled(tank, { entries: texts.map((text) => JSON.parse(text)), epoch: '" + EPOCH + "' }); }";
+      "async ([tank, texts]) => { await store.copy.follow(tank);"
+          + " await store.copy.pulled(tank, { entries: texts.map((text) => JSON.parse(text)), epoch: '" + EPOCH + "' }); }";
   private static final String READ =
       "async ([tank, after, limit]) => (await store.copy.between(tank, after + 1, Number.MAX_SAFE_INTEGER)).slice(0, limit)"
           + ".map((entry) => { const { seq, receivedAt, ...written } = entry;"
           + " return JSON.stringify({ seq, receivedAt, written: JSON.stringify(written), checksum: checksumOf([entry]) }); })";
   private static final String SUMS =
-      "async ([tank, size]) => { const end = (await store.cursor(tank))?.after ?? 0; const sums = [];"
+      "async ([tank, size]) => { const end = (await store.copy.cursor(tank))?.after ?? 0; const sums = [];"
           + " for (let from = 1; from <= end; from += size) { const held = await store.copy.between(tank, from, from + size - 1);"
           + " sums.push(JSON.stringify({ from: held[0].seq, to: held.at(-1).seq, count: held.length, checksum: checksumOf(held) })); }"
           + " return sums; }";
@@ -74,7 +74,7 @@ final class BrowserJournalStore implements JournalStore, AutoCloseable {
 
   @Override
   public Position position(TankKey tank) {
-    Object after = inDriver(() -> page.evaluate("async (tank) => (await store.cursor(tank))?.after ?? 0", tank.tank()));
+    Object after = inDriver(() -> page.evaluate("async (tank) => (await store.copy.cursor(tank))?.after ?? 0", tank.tank()));
     return new Position(((Number) after).longValue(), EPOCH);
   }
 

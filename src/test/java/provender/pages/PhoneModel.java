@@ -36,7 +36,7 @@ final class PhoneModel {
           const pull = async () => {
             const after = model.cursor?.after ?? 0;
             const entries = [1, 2, 3, 4, 5].map((place) => ({ ...draft('another'), deviceSeq: after + place, seq: after + place }));
-            await store.pulled('reef', { entries, epoch: 'one' });
+            await store.copy.pulled('reef', { entries, epoch: 'one' });
             model.cursor = { tank: 'reef', after: after + 5, epoch: 'one' };
             for (const entry of entries) model.entries.set(entry.id, entry);
           };
@@ -62,7 +62,7 @@ final class PhoneModel {
             model.waiting.push(id);
           };
           const restart = async () => {
-            await store.restart('reef', device, 'one');
+            await store.copy.restart('reef', device, 'one');
             model.cursor = { tank: 'reef', after: 0, epoch: 'one' };
             for (const [id, { seq, ...bare }] of model.entries) {
               model.entries.set(id, bare);
@@ -77,7 +77,7 @@ final class PhoneModel {
           const differs = async () => {
             const found = await store.entriesOf('reef');
             const waiting = await store.waiting();
-            const cursor = (await store.cursor('reef')) ?? null;
+            const cursor = (await store.copy.cursor('reef')) ?? null;
             if (failures.length) return failures[0];
             if (sorted(found.map(plain)) !== sorted([...model.entries.values()].map(plain))) {
               return `entries: ${found.length} found, ${model.entries.size} wanted`;

@@ -1,7 +1,7 @@
-/** @import { Entry, Glance, Share, Tank, TankRow, Today, Water } from "./types.js" */
-/** @import { Engine } from "./engine/index.js" */
-import { glanceAt } from "./engine/glance.js";
-import { isoAt, isoOf } from "./text/local-time.js";
+/** @import { Entry, Glance, Share, Tank, TankRow, Today, Water } from "../types.js" */
+/** @import { Engine } from "../engine/index.js" */
+import { glanceAt } from "../engine/glance.js";
+import { isoAt, isoOf } from "../text/local-time.js";
 
 /** The tank on the desk: who it is, its journal folded by the engine, and how it stands today. */
 export class OpenTank {

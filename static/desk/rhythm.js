@@ -1,0 +1,34 @@
+const EVERY_MILLIS = 5 * 60_000;
+const A_BURST_MILLIS = 50;
+
+/** When the day is reckoned anew: after a tap, after news, every few minutes, and when somebody looks at the page again. */
+export class Rhythm {
+  #reckon;
+  #soonWanted = false;
+
+  /** @param {() => void} reckon */
+  constructor(reckon) {
+    this.#reckon = reckon;
+  }
+
+  start() {
+    setInterval(this.#reckon, EVERY_MILLIS);
+    document.addEventListener("visibilitychange", () => !document.hidden && this.#reckon());
+  }
+
+  /** The tap is answered first. A page in the background is never painted, so that is not waited for there. */
+  afterPaint() {
+    if (document.hidden) return this.soon();
+    requestAnimationFrame(() => setTimeout(this.#reckon));
+  }
+
+  /** Pages arrive in bursts; one fold after the burst is enough. */
+  soon() {
+    if (this.#soonWanted) return;
+    this.#soonWanted = true;
+    setTimeout(() => {
+      this.#soonWanted = false;
+      this.#reckon();
+    }, A_BURST_MILLIS);
+  }
+}
