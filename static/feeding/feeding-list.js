@@ -1,5 +1,6 @@
 import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
+import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { clock, dayName, t } from "../text/index.js";
 /** @import { Feeding, Shot, Today } from "../types.js" */
@@ -24,6 +25,7 @@ export class FeedingList extends Element {
 
   /** Whether the days before were looked at: until then they need not be drawn. */
   #unfolded = false;
+  #shown = new BitByBit(this, 4, 8);
 
   constructor() {
     super();
@@ -46,7 +48,7 @@ export class FeedingList extends Element {
     const undone = this.withdrawn.filter(({ day }) => day === this.day);
     return html`
       <h2>${t("list.today")}</h2>
-      ${today.length ? this.#rows(today) : html`<p>${t("list.none")}</p>`}
+      ${today.length ? this.#rows(this.#shown.of(today)) : html`<p>${t("list.none")}</p>`}
       ${undone.map((one) => html`<p class="undone">
         <span>${t("list.undone", { at: clock(one.minute) })}</span>
         ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.say("feeding-list-restore", one.id)}>

@@ -12,7 +12,7 @@ const filterFrom = 10;
 /** The roster: who is here, how each one fares, and one fish in full beside it. The address names the open fish. */
 export class FishPage extends ToldPage {
   #wanted = "";
-  #shown = new BitByBit(this, 12);
+  #shown = new BitByBit(this, 6, 8);
   /** @type {import("./fish-story.js").Story | null} */
   #story = null;
   /** The fish and the day that the story was told for, and how many photos waited then. @type {unknown[]} */

@@ -25,7 +25,7 @@ import provender.vectors.Vectors;
 @QuarkusTest
 class FuzzedRequestsTest {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final int REQUESTS = Integer.getInteger("fuzz.requests", 1500);
+  private static final int REQUESTS = Integer.getInteger("fuzz.requests", 600);
   private static final String[] SPOILT = {"null", "true", "\"\"", "\"NaN\"", "-1", "1e400", "-1e400", "1e308", "0", "[]", "{}", "[[[]]]", "\"\\u0000\""};
 
   @TestHTTPResource("/api/v1/calc/")

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  */
 @QuarkusTest
 class SpoiltRequestsTest {
-  private static final int REQUESTS = Integer.getInteger("fuzz.requests", 1500);
+  private static final int REQUESTS = Integer.getInteger("fuzz.requests", 600);
   private static final String UNKNOWN = "\"unheardOf\"";
   private static final List<String> IDS = List.of("x", "%00", "%25", "..%2f..%2fetc", "%27%20or%201=1", "*", "%F0%9F%90%9F", "a".repeat(5000), "-1", "%0d%0aSet-Cookie:%20a=b");
   private static final List<String> VALUES = List.of("null", "true", "7", "-1e308", "[]", "{}", "[[[[]]]]", "[null]", "{\"a\":{\"a\":{}}}");
@@ -54,7 +54,8 @@ class SpoiltRequestsTest {
       asked = asked.header(AppVersion.HEADER, one(List.of("x", "-1", "1e9", "1"), random));
     }
     Response answer = asked.request(method, path);
-    boolean taken = answer.statusCode() < 300 && !body.isBlank() && !body.equals(good) && !body.contains(UNKNOWN);
+    boolean taken = answer.statusCode() < 300 && !body.isBlank() && !body.equals(good) && !body.contains(UNKNOWN)
+        && !answer.asString().contains("\"refused\"");
     boolean broken = answer.statusCode() >= 500 || answer.statusCode() >= 300 && answer.statusCode() < 400;
     boolean says = answer.statusCode() >= 400 && answer.asString().contains("Exception");
     return broken || taken || says ? method + " " + path + " " + body + " -> " + answer.statusCode() + " " + answer.asString() : "";
