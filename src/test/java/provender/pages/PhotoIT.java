@@ -67,7 +67,7 @@ class PhotoIT {
     Glass.isFreeOfFaults(second, "photo", "light", 1280);
     assertThat(arrived(second)).hasSizeGreaterThan(1000).doesNotContain("53.0N", "Exif");
 
-    second.locator("photo-strip dialog button").last().click();
+    second.locator("photo-strip dialog button", new Page.LocatorOptions().setHasText("Take this photo away")).click();
     assertThat(second.locator("feeding-row").first().locator("photo-strip")).hasCount(0);
     second.locator("undo-toast button.undo").click();
     assertThat(second.locator("feeding-row").first().locator("photo-strip img")).isVisible();
