@@ -47,8 +47,10 @@ export interface Refusal {
 export interface KeptPhoto {
   id: string;
   tank: string;
-  /** a JPEG */
+  /** a JPEG; empty once it was erased here */
   bytes: ArrayBuffer;
+  /** erased with this phone: what waits or was sent is word of that */
+  erased?: true;
   /** taken with this phone */
   own: boolean;
   /** its tank again, while it waits to be sent */
@@ -68,6 +70,9 @@ export interface Shot {
   sent: boolean;
   /** why the server did not take it, if it did not */
   problem: string;
+  /** its entry was brought back, its picture is gone */
+  erased: boolean;
+  mayErase: boolean;
 }
 
 /* The server's answers */

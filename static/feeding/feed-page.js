@@ -51,6 +51,7 @@ export class FeedPage extends ToldPage {
           @feeding-row-again=${(/** @type {CustomEvent<Feeding>} */ { detail }) => this.#again(desk, detail)}
           @feeding-row-undo=${(/** @type {CustomEvent} */ event) => this.#undo(event.detail)}
           .shots=${this.#shots} @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#takeAway(detail)}
+          @photo-strip-erase=${(/** @type {CustomEvent<string>} */ { detail }) => this.erasePhoto(desk, detail)}
           @feeding-row-correct=${this.#correct} @feeding-list-restore=${(/** @type {CustomEvent<string>} */ { detail }) => this.#bringBack(detail)}></feeding-list>`;
   }
 

@@ -53,6 +53,7 @@ export class FishPage extends ToldPage {
           @fish-story-condition=${(/** @type {CustomEvent<number>} */ { detail }) => chosen && this.#note(desk, { fish: chosen.id, saw: "condition", score: detail })}
           @fish-story-photo=${(/** @type {CustomEvent<Blob>} */ { detail }) => chosen && this.#photograph(desk, chosen, detail)}
           @photo-strip-away=${(/** @type {CustomEvent<string>} */ { detail }) => this.#takeAway(desk, detail)}
+          @photo-strip-erase=${(/** @type {CustomEvent<string>} */ { detail }) => this.erasePhoto(desk, detail)}
           @fish-detail-close=${() => (location.hash = "#/fish")}
           @fish-detail-saw=${(/** @type {CustomEvent} */ { detail }) => chosen && this.#saw(desk, chosen, detail)}
           @fish-detail-why=${(/** @type {CustomEvent} */ { detail }) => this.#why(detail.heading, detail.steps)}></fish-detail>

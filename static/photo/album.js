@@ -18,6 +18,14 @@ export class Album {
     return this.#desk.record("photo", shows, { picture: await picture.arrayBuffer() });
   }
 
+  /** Its picture goes for good, here at once and elsewhere with the next exchange; its entry is taken back. @param {string} photo */
+  async erase(photo) {
+    const { tank } = this.#desk;
+    if (!tank) throw new Error("no tank is open");
+    await this.#shelf.erase(photo, tank.id);
+    await this.#desk.record("withdrawal", { entry: photo, withdrawn: true, erased: true });
+  }
+
   /** The photos of some feedings, by feeding. @param {Feeding[]} feedings @returns {Promise<Map<string, Shot[]>>} */
   async ofFeedings(feedings) {
     const ids = feedings.map(({ id }) => id).filter(Boolean).sort();
@@ -48,6 +56,7 @@ export class Album {
   async picture(id) {
     const tank = this.#desk.tank?.id ?? "";
     const kept = await this.#shelf.find(id);
+    if (kept?.erased) return null;
     const bytes = kept?.bytes ?? (await getPicture(`/api/v1/tanks/${encodeURIComponent(tank)}/photos/${id}`));
     if (bytes && !kept) await this.#shelf.fetched(id, tank, bytes);
     return bytes ? new Blob([bytes], { type: "image/jpeg" }) : null;
@@ -60,14 +69,17 @@ export class Album {
       const after = changes[place];
       const last = after.findLast(({ kind }) => kind === "withdrawal");
       if (last?.body.withdrawn) return [];
-      return [after.filter(({ kind }) => kind === "amendment").reduce(corrected, entry)];
+      const standing = after.filter(({ kind }) => kind === "amendment").reduce(corrected, entry);
+      return [after.some(({ kind, body }) => kind === "withdrawal" && body.erased) ? { ...standing, body: { ...standing.body, erased: true } } : standing];
     });
   }
 
   /** @param {Entry} entry @returns {Promise<Shot>} */
   async #shot({ id, by, happenedAt, body }) {
     const kept = await this.#shelf.find(id);
-    return { id, by, happenedAt, note: String(body.note ?? ""), sent: !kept?.waits, problem: kept?.problem?.title ?? "" };
+    const { keeper, tank } = this.#desk;
+    return { id, by, happenedAt, note: String(body.note ?? ""), sent: !kept?.waits, problem: kept?.problem?.title ?? "",
+      erased: body.erased === true, mayErase: by === keeper?.id || tank?.role === "steward" };
   }
 }
 

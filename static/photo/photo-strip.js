@@ -8,6 +8,7 @@ import { t } from "../text/index.js";
 /**
  * Photos side by side; a tap shows one large, with where it is and the way to take it away.
  * @fires photo-strip-away - the photo's id
+ * @fires photo-strip-erase - the photo's id, for good and after a question
  */
 export class PhotoStrip extends Element {
   static properties = { shots: { attribute: false }, names: { attribute: false }, mayChange: { type: Boolean } };
@@ -16,6 +17,8 @@ export class PhotoStrip extends Element {
   #addresses = new Map();
   /** @type {Shot | null} */
   #large = null;
+  /** Whether it was asked to erase the large one, and an answer is awaited. */
+  #asked = false;
 
   constructor() {
     super();
@@ -38,17 +41,17 @@ export class PhotoStrip extends Element {
   }
 
   updated() {
-    for (const { id } of this.shots) if (!this.#addresses.has(id)) this.#fetch(id);
+    for (const { id, erased } of this.shots) if (!erased && !this.#addresses.has(id)) this.#fetch(id);
   }
 
   /** @param {Shot} shot */
   #shot(shot) {
     const address = this.#addresses.get(shot.id);
-    if (address?.startsWith("blob:")) {
+    if (!shot.erased && address?.startsWith("blob:")) {
       return html`<button type="button" aria-label=${t("photo.show", this.#said(shot))} @click=${() => this.#open(shot)}>
         <img src=${address} alt=""></button>`;
     }
-    return html`<p class="missing">${icon("photo")} <small>${t(address === undefined ? "photo.opening" : address ? "photo.noAnswer" : "photo.onItsWay")}</small></p>`;
+    return html`<p class="missing">${icon("photo")} <small>${t(shot.erased ? "photo.erased" : address === undefined ? "photo.opening" : address ? "photo.noAnswer" : "photo.onItsWay")}</small></p>`;
   }
 
   /** @param {Shot} shot */
@@ -58,7 +61,22 @@ export class PhotoStrip extends Element {
       <img src=${this.#addresses.get(shot.id) ?? ""} alt=${t("photo.show", this.#said(shot))}>
       ${shot.note ? html`<p>${shot.note}</p>` : ""}
       <p class="row apart"><small>${shot.problem ? t("photo.refused", { problem: shot.problem }) : t(shot.sent ? "row.sent" : "row.onPhone")}</small>
-        ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.#away(shot)}>${t("photo.away")}</button>` : ""}</p>`;
+        ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.#leave("photo-strip-away", shot)}>${t("photo.away")}</button>` : ""}</p>
+      ${this.mayChange && shot.mayErase ? this.#erasing(shot) : ""}`;
+  }
+
+  /** @param {Shot} shot */
+  #erasing(shot) {
+    return this.#asked ? html`<p role="alert">${t("photo.erase.sure")}</p>
+      <p class="row"><button type="button" class="firm" @click=${() => this.#leave("photo-strip-erase", shot)}>${t("photo.erase.yes")}</button>
+        <button type="button" class="firm" @click=${() => this.#ask(false)}>${t("photo.erase.no")}</button></p>`
+      : html`<p><button type="button" class="quiet" @click=${() => this.#ask(true)}>${t("photo.erase")}</button></p>`;
+  }
+
+  /** @param {boolean} asked */
+  #ask(asked) {
+    this.#asked = asked;
+    this.requestUpdate();
   }
 
   /** @param {Shot} shot */
@@ -78,7 +96,7 @@ export class PhotoStrip extends Element {
   /** @param {Shot | null} shot */
   async #open(shot) {
     this.#large = shot;
-    this.requestUpdate();
+    this.#ask(false);
     await this.updateComplete;
     if (shot) this.querySelector("dialog")?.showModal();
   }
@@ -87,9 +105,9 @@ export class PhotoStrip extends Element {
     this.querySelector("dialog")?.close();
   }
 
-  /** @param {Shot} shot */
-  #away(shot) {
+  /** @param {string} event @param {Shot} shot */
+  #leave(event, shot) {
     this.#close();
-    this.say("photo-strip-away", shot.id);
+    this.say(event, shot.id);
   }
 }

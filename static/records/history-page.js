@@ -36,7 +36,7 @@ export class HistoryPage extends Element {
       ${entry.kind === "amendment" ? html`<dl>${Object.entries(entry.body.set ?? {}).map(([field, value]) => html`<div>
           <dt>${label("history.field", field)}</dt>
           <dd>${this.#value(desk, field, value)} ${isOvertaken(field, later) ? html`<small>${t("history.overtaken")}</small>` : ""}</dd></div>`)}</dl>`
-        : entry.kind === "withdrawal" ? "" : html`
+        : entry.kind === "withdrawal" ? (entry.body.erased ? html`<p>${t("photo.erased")}</p>` : "") : html`
           <p>${t("history.happened", { when: said(entry.happenedAt) })}</p>
           ${(entry.body.items ?? []).map((/** @type {{ food: string, grams: number }} */ item) => html`<p>${grams(item.grams)} ${foodName(desk, item.food)}</p>`)}`}
       <details><summary>${t("status.refused.whole")}</summary><pre tabindex="0">${JSON.stringify(entry, null, 2)}</pre></details>

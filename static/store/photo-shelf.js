@@ -41,6 +41,29 @@ export class PhotoShelf {
     return this.#change(id, ({ waits, ...photo }) => ({ ...photo, problem }));
   }
 
+  /** It goes at once; the server is told as soon as it knows the entry. @param {string} id @param {string} tank */
+  erase(id, tank) {
+    return this.#phone.write(["photos"], (reach) =>
+      reach("photos").put({ id, tank, bytes: new ArrayBuffer(0), erased: true, own: true, waits: tank }));
+  }
+
+  /** This phone has no more to do with it. @param {string} id */
+  forget(id) {
+    return this.#phone.write(["photos"], (reach) => reach("photos").delete(id));
+  }
+
+  /** Others have erased some: what is kept of them here goes too. One that still waits is turned away when it is sent. @param {Entry[]} entries that came */
+  async erasedByOthers(entries) {
+    const gone = entries.filter(({ kind, body }) => kind === "withdrawal" && body?.erased === true && typeof body.entry === "string");
+    if (!gone.length) return;
+    await this.#phone.write(["photos"], async (reach) => {
+      for (const { tank, body } of gone) {
+        const photo = /** @type {KeptPhoto | undefined} */ (await reach("photos").get(body.entry));
+        if (photo && photo.tank === tank && !photo.waits && !photo.erased) await reach("photos").delete(photo.id);
+      }
+    });
+  }
+
   /** One that was fetched, for the next time. @param {string} id @param {string} tank @param {ArrayBuffer} bytes */
   async fetched(id, tank, bytes) {
     await this.#phone.write(["photos"], async (reach) => {

@@ -127,6 +127,7 @@ export class Exchange {
       /** @type {Page} */
       const page = await getJson(`/api/v1/tanks/${tank}/entries?after=${after}&limit=${MOST_ENTRIES}`);
       if (await this.#restartWhenSetBack(tank, page.epoch)) continue;
+      await this.#store.photos.erasedByOthers(page.entries);
       await this.#store.copy.pulled(tank, page);
       if (page.entries.length > 0) this.#tell.entries(tank, page.entries);
       more = page.more && page.entries.length > 0;

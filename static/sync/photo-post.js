@@ -1,11 +1,15 @@
 /** @import { PhotoShelf } from "../store/photo-shelf.js" */
-import { putPicture, SaidNo } from "./http.js";
+import { deleteAt, NotAllowed, putPicture, SaidNo } from "./http.js";
 
 /** The journal has not that entry after all: it goes out again, and so does its picture. */
 const ENTRY_MISSING = 409;
+/** Somebody has erased it while it was on its way. */
+const ERASED = 410;
+/** Who erased it here was a steward then and is none now: the server keeps the picture. */
+const OF_ANOTHER = "picture-of-another";
 
 /**
- * Sends pictures one by one, oldest first. One that the server does not take stands aside with its reason; whatever else
+ * Sends pictures, and word of those that were erased, one by one, oldest first. One that the server does not take stands aside with its reason; whatever else
  * goes wrong ends this round, and the next one goes on where it stopped.
  * @param {PhotoShelf} shelf @param {string} tank @param {string[]} ids
  */
@@ -14,11 +18,14 @@ export async function sendPhotos(shelf, tank, ids) {
     const photo = await shelf.find(id);
     if (!photo) continue;
     try {
-      await putPicture(`/api/v1/tanks/${encodeURIComponent(tank)}/photos/${id}`, photo.bytes);
+      const path = `/api/v1/tanks/${encodeURIComponent(tank)}/photos/${id}`;
+      await (photo.erased ? deleteAt(path) : putPicture(path, photo.bytes));
       await shelf.sent(id);
     } catch (fault) {
-      if (!(fault instanceof SaidNo)) throw fault;
-      if (fault.problem.status !== ENTRY_MISSING) await shelf.refused(id, fault.problem);
+      const over = fault instanceof SaidNo ? fault.problem.status === ERASED : fault instanceof NotAllowed && fault.kind === OF_ANOTHER;
+      if (over) await shelf.forget(id);
+      else if (!(fault instanceof SaidNo)) throw fault;
+      else if (fault.problem.status !== ENTRY_MISSING) await shelf.refused(id, fault.problem);
     }
   }
 }

@@ -31,6 +31,14 @@ export class ToldPage extends Element {
     });
   }
 
+  /** Nothing brings it back, so there is no way back to offer. @param {Desk} desk @param {string} photo */
+  erasePhoto(desk, photo) {
+    return this.tried(async () => {
+      await (await desk.album()).erase(photo);
+      this.tell(t("photo.erase.done"));
+    });
+  }
+
   /** A deed may have led to another page by now, which then says what became of it. @returns {any} */
   #toast() {
     return (this.isConnected ? this : document.getElementById("main"))?.querySelector("undo-toast");

@@ -13,10 +13,15 @@ public interface PhotoStore {
 
   boolean has(TankKey tank, String id);
 
-  /** The ids of all photos of a tank, in the order in which they were taken. */
+  boolean isErased(TankKey tank, String id);
+
+  /** The ids of all photos of a tank whose picture is kept, in the order in which they were taken. */
   List<String> ids(TankKey tank);
 
   long count(TankKey tank);
 
   void keep(TankKey tank, String id, byte[] jpeg, Instant receivedAt);
+
+  /** The picture goes, or may not come any more; that it was erased is remembered. */
+  void erase(TankKey tank, String id, Instant at);
 }

@@ -7,6 +7,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 
 /** A picture under the id of its entry. */
 @Entity
@@ -18,7 +19,11 @@ class PhotoRow {
   @Column(name = "received_at")
   Instant receivedAt;
 
-  byte[] jpeg;
+  /** Null once it was erased. */
+  byte @Nullable [] jpeg;
+
+  @Column(name = "erased_at")
+  @Nullable Instant erasedAt;
 
   @Embeddable
   record Key(

@@ -15,8 +15,8 @@ import org.jboss.logging.Logger;
 
 /**
  * One line of JSON for whatever bears on safety: every refusal, every change among people and their ways in, every journal
- * carried away. What is recorded at a tank stands in its journal and not here, and a calculation needs nobody. No line holds a password, a token, a code or
- * what an entry says.
+ * carried away, every picture erased. What is recorded at a tank stands in its journal and not here, and a calculation needs
+ * nobody. No line holds a password, a token, a code or what an entry says.
  */
 @ApplicationScoped
 class AuditLog {
@@ -52,7 +52,8 @@ class AuditLog {
 
   private static boolean changesPeople(RoutingContext context) {
     String path = context.normalizedPath();
-    return !HARMLESS.contains(context.request().method()) && !path.endsWith("/entries") && !path.contains("/photos/");
+    boolean recorded = path.endsWith("/entries") || (path.contains("/photos/") && context.request().method() == HttpMethod.PUT);
+    return !HARMLESS.contains(context.request().method()) && !recorded;
   }
 
   private static boolean carriesAway(RoutingContext context) {

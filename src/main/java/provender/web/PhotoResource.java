@@ -3,6 +3,7 @@ package provender.web;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
@@ -13,6 +14,7 @@ import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.Locale;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import provender.people.Role;
 import provender.people.Seat;
 import provender.photo.NotAPicture;
 import provender.photo.PhotoStore;
@@ -43,12 +45,13 @@ class PhotoResource {
       summary = "Send the picture of an entry of kind photo, under the entry's id; the first one stands",
       description =
           "A JPEG of at most 1 MiB and 2048 pixels on a side. It is written anew at no more than 1600 pixels, turned as its pixels lie,"
-              + " without anything else that the file may hold. 409 with kind entry-missing: push the entry first.")
+              + " without anything else that the file may hold. 409 with kind entry-missing: push the entry first. 410: it was erased.")
   public Response keep(@PathParam("tank") String tank, @PathParam("photo") String photo, byte[] sent) {
     Seat seat = signed.seatToRecord(tank);
     Photos.Outcome outcome = kept(key(seat), photo, sent);
     return switch (outcome) {
-      case NO_ENTRY -> throw Problem.conflict("entry-missing", "the journal has no entry of kind photo under this id");
+      case NO_ENTRY, NOT_THEIRS -> throw entryMissing();
+      case ERASED -> throw Problem.gone("picture-erased", "this picture was erased and is not taken again");
       case FULL -> throw Problem.tooLarge("a tank holds at most " + Photos.MOST_IN_A_TANK + " photos");
       case KEPT, KNOWN -> Response.status(outcome == Photos.Outcome.KEPT ? 201 : 200)
           .entity(JsonNodeFactory.instance.objectNode().put("id", photo).put("outcome", outcome.name().toLowerCase(Locale.ROOT)).toString())
@@ -58,13 +61,34 @@ class PhotoResource {
 
   @GET
   @Produces(JPEG)
-  @Operation(summary = "The picture of an entry of kind photo, as JPEG; 404 while it has not come yet")
+  @Operation(summary = "The picture of an entry of kind photo, as JPEG; 404 while it has not come yet, and once it was erased")
   public Response show(@PathParam("tank") String tank, @PathParam("photo") String photo) {
     byte[] jpeg = store.find(key(signed.seat(tank)), photo);
     if (jpeg == null) {
       throw Problem.notFound();
     }
     return Response.ok(jpeg, JPEG).header("Cross-Origin-Resource-Policy", "same-origin").build();
+  }
+
+  @DELETE
+  @Operation(
+      summary = "Erase the picture of an entry of kind photo, for good; the entry stays",
+      description =
+          "By whoever took it, or a steward. One that is still on its way is not taken any more. 409 with kind entry-missing: push the entry first.")
+  public void erase(@PathParam("tank") String tank, @PathParam("photo") String photo) {
+    Seat seat = signed.seatToRecord(tank);
+    String asking = signed.keeper().id();
+    Photos.Outcome outcome =
+        photos.erase(key(seat), photo, takenBy -> takenBy.equals(asking) || seat.role() == Role.STEWARD, Instant.now());
+    switch (outcome) {
+      case NO_ENTRY -> throw entryMissing();
+      case NOT_THEIRS -> throw Problem.notAllowed("picture-of-another", "only whoever took a picture, or a steward, may erase it");
+      default -> { }
+    }
+  }
+
+  private static Problem entryMissing() {
+    return Problem.conflict("entry-missing", "the journal has no entry of kind photo under this id");
   }
 
   private Photos.Outcome kept(TankKey tank, String photo, byte[] sent) {

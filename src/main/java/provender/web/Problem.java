@@ -55,6 +55,11 @@ final class Problem extends RuntimeException {
     return new Problem(409, kind, title, List.of());
   }
 
+  /** What was sent had its place here, and that is closed for good. */
+  static Problem gone(String kind, String title) {
+    return new Problem(410, kind, title, List.of());
+  }
+
   static Problem tooLarge(String title) {
     return new Problem(413, "too-large", title, List.of());
   }

@@ -15,6 +15,20 @@ import provender.Phone;
 import provender.photo.Snapshot;
 
 class PhotoIT {
+  /** How many pictures lie on this phone. */
+  private static final String HELD = """
+      wanted => new Promise((done, failed) => {
+        const asked = indexedDB.open('provender');
+        asked.onerror = () => failed(asked.error);
+        asked.onsuccess = () => {
+          const all = asked.result.transaction('photos').objectStore('photos').getAll();
+          all.onsuccess = () => {
+            asked.result.close();
+            done(all.result.filter(({ bytes }) => bytes.byteLength > 0).length === wanted);
+          };
+        };
+      })""";
+
   private final Glass glass = new Glass();
 
   @AfterEach
@@ -53,10 +67,46 @@ class PhotoIT {
     Glass.isFreeOfFaults(second, "photo", "light", 1280);
     assertThat(arrived(second)).hasSizeGreaterThan(1000).doesNotContain("53.0N", "Exif");
 
-    second.locator("photo-strip dialog button").last().click();
+    second.locator("photo-strip dialog button", new Page.LocatorOptions().setHasText("Take this photo away")).click();
     assertThat(second.locator("feeding-row").first().locator("photo-strip")).hasCount(0);
     second.locator("undo-toast button.undo").click();
     assertThat(second.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+  }
+
+  @Test
+  void a_photo_erased_without_a_server_goes_from_it_and_from_a_second_phone_once_there_is_one_and_stays_gone() throws Exception {
+    Page page = glass.signedIn();
+    correctOneJustRecorded(page);
+    page.locator("feeding-edit photo-picker input").setInputFiles(photo());
+    page.locator("feeding-edit photo-picker img").waitFor();
+    page.locator("feeding-edit button.firm").click();
+    assertThat(arrived(page)).hasSizeGreaterThan(1000);
+    Page second = glass.signedIn("light", 1280, 800);
+    assertThat(second.locator("feeding-row").first().locator("photo-strip img")).isVisible();
+    Glass.until(second, HELD, 1);
+
+    glass.killServer();
+    page.locator("feeding-row").first().locator("photo-strip button").click();
+    page.locator("photo-strip dialog button", new Page.LocatorOptions().setHasText("Erase the picture")).click();
+    assertThat(page.locator("photo-strip dialog [role=alert]")).containsText("nobody can bring it back");
+    Glass.isFreeOfFaults(page, "photo-erase", "light", 390);
+    page.locator("photo-strip dialog button", new Page.LocatorOptions().setHasText("Yes, erase it")).click();
+    assertThat(page.locator("feeding-row").first().locator("photo-strip")).hasCount(0);
+    Glass.until(page, HELD, 0);
+
+    glass.startServerAgain();
+    page.evaluate("document.querySelector('feed-page').desk.syncNow()");
+    Glass.until(page, "() => (({ unsent, photos }) => unsent === 0 && photos === 0)(document.querySelector('feed-page').desk.status)", null);
+    second.evaluate("document.querySelector('feed-page').desk.syncNow()");
+    assertThat(second.locator("feeding-row").first().locator("photo-strip")).hasCount(0);
+    Glass.until(second, HELD, 0);
+    Phone phone = Phone.signedIn(glass.url(), Glass.NAME, Glass.PASSWORD);
+    String tank = phone.tanks().get(0);
+    String entry = phone.pullAll(tank).stream().filter(one -> one.path("kind").asText().equals("photo")).findFirst().orElseThrow().path("id").asText();
+    assertThat(phone.get("/api/v1/tanks/" + tank + "/photos/" + entry).statusCode()).isEqualTo(404);
+
+    page.navigate(glass.url() + "/#/history/" + entry);
+    assertThat(page.locator("history-page")).containsText("picture erased");
   }
 
   @Test

@@ -10,6 +10,7 @@ import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
@@ -17,6 +18,8 @@ import java.util.logging.Logger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import provender.Phone;
+import provender.photo.Snapshot;
 
 /** What the log for whoever runs the server says, and what it never does. */
 @QuarkusTest
@@ -76,6 +79,18 @@ class AuditLogTest {
   }
 
   @Test
+  void an_erased_picture_is_logged_and_one_that_was_sent_is_not() throws Exception {
+    String id = UUID.randomUUID().toString();
+    String entry = Phone.feeding(id, People.TANK, UUID.randomUUID().toString(), 1, "teo").put("kind", "photo").toString();
+    People.KEEPER.asks().contentType(ContentType.JSON).body("{\"entries\":[" + entry + "]}").post("/api/v1/tanks/" + People.TANK + "/entries");
+    String path = "/api/v1/tanks/" + People.TANK + "/photos/" + id;
+    People.KEEPER.asks().contentType("image/jpeg").body(Snapshot.jpeg(8, 8)).put(path).then().statusCode(201);
+    People.KEEPER.asks().delete(path).then().statusCode(204);
+    assertThat(events()).filteredOn(event -> event.get("path").asText().equals(path)).singleElement()
+        .satisfies(event -> assertThat(event.get("method").asText()).isEqualTo("DELETE"));
+  }
+
+  @Test
   void behind_a_proxy_on_this_machine_the_address_is_the_phones_and_another_phone_is_not_made_to_wait_for_its_guesses() throws Exception {
     for (int i = 0; i < 5; i++) {
       guessFrom("203.0.113.9", i).then().statusCode(400);
@@ -111,7 +126,7 @@ class AuditLogTest {
 
   @Test
   void a_line_cannot_be_forged_through_a_path() throws Exception {
-    given().urlEncodingEnabled(false).get("/api/v1/tanks/x%0d%0a%7b%22outcome%22:%22done%22%7d\"/entries".replace("\"", "%22")).then().statusCode(401);
+    given().urlEncodingEnabled(false).get("/api/v1/tanks/x%0d%0a%7b%22outcome%22:%22done%22%7d\"/entries".replace("\"", "%22")).then().statusCode(404);
     assertThat(lines).isNotEmpty().allMatch(line -> line.lines().count() == 1);
     assertThat(events()).noneMatch(event -> event.get("outcome").asText().equals("done"));
   }

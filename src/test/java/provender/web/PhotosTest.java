@@ -61,6 +61,42 @@ class PhotosTest {
   }
 
   @Test
+  void an_erased_picture_is_gone_from_every_way_out_and_does_not_come_back_and_its_entry_stays() {
+    String id = UUID.randomUUID().toString();
+    push(id, "photo");
+    put(id, Snapshot.jpeg(40, 30)).then().statusCode(201);
+    People.KEEPER.asks().delete(path(id)).then().statusCode(204);
+    People.KEEPER.asks().delete(path(id)).then().statusCode(204);
+
+    People.KEEPER.asks().get(path(id)).then().statusCode(404);
+    put(id, Snapshot.jpeg(40, 30)).then().statusCode(410).body("kind", equalTo("picture-erased"));
+    byte[] whole = People.GUEST.asks().get("/api/v1/tanks/" + People.TANK + "/export.zip").asByteArray();
+    assertThat(new String(whole, StandardCharsets.ISO_8859_1)).doesNotContain("photos/" + id);
+    assertThat(People.GUEST.asks().get("/api/v1/tanks/" + People.TANK + "/export.jsonl").asString()).contains(id);
+  }
+
+  @Test
+  void a_picture_that_is_still_on_its_way_when_it_is_erased_is_turned_away() {
+    String id = UUID.randomUUID().toString();
+    People.KEEPER.asks().delete(path(id)).then().statusCode(409).body("kind", equalTo("entry-missing"));
+    push(id, "photo");
+    People.KEEPER.asks().delete(path(id)).then().statusCode(204);
+    put(id, Snapshot.jpeg(40, 30)).then().statusCode(410);
+  }
+
+  @Test
+  void only_whoever_took_a_picture_or_a_steward_erases_it() {
+    String id = UUID.randomUUID().toString();
+    push(id, "photo");
+    put(id, Snapshot.jpeg(40, 30)).then().statusCode(201);
+    People.KEEPER.someoneNew().asks().delete(path(id)).then().statusCode(403).body("kind", equalTo("picture-of-another"));
+    People.GUEST.asks().delete(path(id)).then().statusCode(403).body("kind", equalTo("guest"));
+    People.OTHER_STEWARD.asks().delete(path(id)).then().statusCode(404);
+    People.KEEPER.asks().get(path(id)).then().statusCode(200);
+    People.STEWARD.asks().delete(path(id)).then().statusCode(204);
+  }
+
+  @Test
   void a_journal_leaves_with_its_photos_in_one_file() throws Exception {
     String id = UUID.randomUUID().toString();
     push(id, "photo");

@@ -23,6 +23,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import provender.Phone;
 import provender.photo.Snapshot;
 
 @QuarkusTest
@@ -60,7 +61,7 @@ class WhoMayWhatTest {
   private static int ask(People who, Map<String, String> row) {
     String method = Objects.requireNonNull(row.get("method"));
     String pattern = Objects.requireNonNull(row.get("path"));
-    String path = filledIn(pattern);
+    String path = filledIn(method.equals("DELETE") ? pattern.replace("{photo}", photoOfTheSteward()) : pattern);
     String body = Endpoints.body(row);
     if (body.contains("{person}")) {
       body = body.replace("{person}", People.KEEPER.someoneNew().id());
@@ -98,6 +99,13 @@ class WhoMayWhatTest {
       path = path.replace("{invitation}", open);
     }
     return path;
+  }
+
+  private static String photoOfTheSteward() {
+    String id = UUID.randomUUID().toString();
+    String entry = Phone.feeding(id, People.TANK, UUID.randomUUID().toString(), 1, "maren").put("kind", "photo").toString();
+    People.STEWARD.asks().contentType(ContentType.JSON).body("{\"entries\":[" + entry + "]}").post("/api/v1/tanks/" + People.TANK + "/entries");
+    return id;
   }
 
   private static String newTank() {
