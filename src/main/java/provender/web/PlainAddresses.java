@@ -1,16 +1,29 @@
 package provender.web;
 
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
-import jakarta.ws.rs.container.ContainerRequestContext;
-import jakarta.ws.rs.core.Response;
-import org.jboss.resteasy.reactive.server.ServerRequestFilter;
-import org.jspecify.annotations.Nullable;
 
 /** No id has U+0000 in it, and PostgreSQL would not even look for one: such an address leads nowhere. */
 @Singleton
 class PlainAddresses {
-  @ServerRequestFilter
-  @Nullable Response check(ContainerRequestContext request) {
-    return request.getUriInfo().getPath().indexOf('\0') >= 0 ? Problem.notFound().response() : null;
+  private static final String NO_CHARACTER = "%00";
+
+  /** Before anything reads what stands in the address. */
+  void register(@Observes Filters filters) {
+    filters.register(PlainAddresses::check, 890);
+  }
+
+  private static void check(RoutingContext context) {
+    if (!context.request().path().contains(NO_CHARACTER)) {
+      context.next();
+      return;
+    }
+    context
+        .response()
+        .setStatusCode(404)
+        .putHeader("Content-Type", Problem.MEDIA_TYPE)
+        .end("{\"type\":\"about:blank\",\"kind\":\"unknown\",\"title\":\"nothing is known under this address\",\"status\":404,\"errors\":[]}");
   }
 }
