@@ -16,7 +16,7 @@ class PlainAddresses {
   }
 
   private static void check(RoutingContext context) {
-    if (!context.request().path().contains(NO_CHARACTER)) {
+    if (!context.normalizedPath().contains(NO_CHARACTER)) {
       context.next();
       return;
     }
