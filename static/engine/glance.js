@@ -1,4 +1,4 @@
-/** @import { Fish, Glance, Today } from "../types.js" */
+/** @import { Glance, Today } from "../types.js" */
 
 /** What a feeding can be tapped in from before the day is reckoned: no figure that could be out of date. @param {Today} today @returns {Glance} */
 export function glanceOf({ day, minute, tank, feedings, measures, ownFoods, recipes, fish }) {

@@ -1,4 +1,4 @@
-/** @import { Cursor, Entry, JournalSums, PageSum } from "../types.js" */
+/** @import { Entry, JournalSums, PageSum } from "../types.js" */
 /** @import { PhoneStore } from "../store/phone-store.js" */
 import { MOST_ENTRIES } from "./batch.js";
 import { checksumOf } from "./checksum.js";
