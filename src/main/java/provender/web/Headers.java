@@ -33,19 +33,11 @@ class Headers {
   private void guard(RoutingContext context) {
     context.addHeadersEndHandler(done -> mark(context));
     if (!HARMLESS.contains(context.request().method()) && isFromElsewhere(context)) {
-      context
-          .response()
-          .setStatusCode(403)
-          .putHeader("Content-Type", Problem.MEDIA_TYPE)
-          .end("{\"type\":\"about:blank\",\"kind\":\"other-site\",\"title\":\"sent from another site\",\"status\":403,\"errors\":[]}");
+      Problem.fromOtherSite().answer(context);
       return;
     }
     if (mayBeTooLarge(context)) {
-      context
-          .response()
-          .setStatusCode(413)
-          .putHeader("Content-Type", Problem.MEDIA_TYPE)
-          .end("{\"type\":\"about:blank\",\"kind\":\"too-large\",\"title\":\"a request holds at most 1 MiB and says its length\",\"status\":413,\"errors\":[]}");
+      Problem.tooLarge("a request holds at most 1 MiB and says its length").answer(context);
       return;
     }
     String tag = held.tag(context.normalizedPath());

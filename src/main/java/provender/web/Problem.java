@@ -1,5 +1,8 @@
 package provender.web;
 
+import io.vertx.core.http.HttpServerResponse;
+import io.vertx.core.json.JsonObject;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.core.Response;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -83,6 +86,10 @@ final class Problem extends RuntimeException {
     return new Problem(409, "needs-name", "passkeys need an address with a name, such as https://tank.example, instead of a number", List.of());
   }
 
+  static Problem fromOtherSite() {
+    return new Problem(403, "other-site", "sent from another site", List.of());
+  }
+
   static Problem of(int status, String title) {
     return new Problem(status, "other", title, List.of());
   }
@@ -100,5 +107,14 @@ final class Problem extends RuntimeException {
   Response response() {
     Response.ResponseBuilder response = Response.status(status).type(MEDIA_TYPE).entity(body());
     return retryAfterSeconds == 0 ? response.build() : response.header("Retry-After", retryAfterSeconds).build();
+  }
+
+  /** Answers a request that is refused at the door, before there is a resource to do it. */
+  void answer(RoutingContext refused) {
+    HttpServerResponse response = refused.response().setStatusCode(status).putHeader("Content-Type", MEDIA_TYPE);
+    if (retryAfterSeconds > 0) {
+      response.putHeader("Retry-After", Long.toString(retryAfterSeconds));
+    }
+    response.end(new JsonObject(body()).encode());
   }
 }

@@ -46,12 +46,7 @@ class Rates {
       context.next();
       return;
     }
-    context
-        .response()
-        .setStatusCode(429)
-        .putHeader("Content-Type", Problem.MEDIA_TYPE)
-        .putHeader("Retry-After", Long.toString(seconds))
-        .end("{\"type\":\"about:blank\",\"kind\":\"too-many\",\"title\":\"too many requests from this address\",\"status\":429,\"errors\":[]}");
+    Problem.tooMany("too many requests from this address", seconds).answer(context);
   }
 
   /** Lets a person ask once more, or refuses. */

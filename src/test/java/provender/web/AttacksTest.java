@@ -146,6 +146,13 @@ class AttacksTest {
     }
   }
 
+  /** With one of these an address would not read as what it leads to: neither the limits nor the audit log would know it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/api;/v1/first-start", "/api;x/v1/first-start", "/api/v1;x=1/first-start", "/api/v1/first-start;x", "/api%3Bx/v1/first-start", "/api%3b/v1/first-start", "/api%2Fv1/first-start", "/x/..%2Fapi/v1/first-start", "/api%5Cv1/first-start", "/%2e%2e;/api/v1/first-start"})
+  void no_address_leads_to_a_resource_by_another_name_than_its_own(String path) {
+    given().urlEncodingEnabled(false).get(path).then().statusCode(404).contentType(Problem.MEDIA_TYPE);
+  }
+
   /** PostgreSQL keeps U+0000 in no text, and says so with a fault of its own. */
   @Test
   void a_character_that_is_none_opens_nothing_and_breaks_nothing() {
