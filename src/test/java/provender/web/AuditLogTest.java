@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
+import io.smallrye.common.net.Inet;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -15,6 +16,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,6 +27,9 @@ import provender.photo.Snapshot;
 @QuarkusTest
 class AuditLogTest {
   private static final Logger AUDIT = Logger.getLogger("provender.audit");
+
+  @ConfigProperty(name = "quarkus.http.proxy.trusted-proxies")
+  List<String> proxies = List.of();
 
   private final List<String> lines = new CopyOnWriteArrayList<>();
   private final Handler listening = new Handler() {
@@ -129,6 +134,12 @@ class AuditLogTest {
     given().urlEncodingEnabled(false).get("/api/v1/tanks/x%0d%0a%7b%22outcome%22:%22done%22%7d\"/entries".replace("\"", "%22")).then().statusCode(401);
     assertThat(lines).isNotEmpty().allMatch(line -> line.lines().count() == 1);
     assertThat(events()).noneMatch(event -> event.get("outcome").asText().equals("done"));
+  }
+
+  /** Quarkus takes a bare IPv6 address for a name and asks a name server about it at each request, for 5 s where there is none. */
+  @Test
+  void no_name_server_is_asked_who_may_say_where_a_request_comes_from() {
+    assertThat(proxies).isNotEmpty().allSatisfy(proxy -> assertThat(Inet.parseCidrAddress(proxy)).as(proxy).isNotNull());
   }
 
   private List<JsonNode> events() throws Exception {
