@@ -24,6 +24,7 @@ class SqlMemberStore implements MemberStore {
   private final PeopleRows.Changes changes;
   private final PeopleRows.Invitations invitations;
   private final PeopleRows.Resets resets;
+  private final RowFence fence;
 
   SqlMemberStore(
       PeopleRows.Households households,
@@ -31,13 +32,15 @@ class SqlMemberStore implements MemberStore {
       PeopleRows.Keepers keepers,
       PeopleRows.Changes changes,
       PeopleRows.Invitations invitations,
-      PeopleRows.Resets resets) {
+      PeopleRows.Resets resets,
+      RowFence fence) {
     this.households = households;
     this.memberships = memberships;
     this.keepers = keepers;
     this.changes = changes;
     this.invitations = invitations;
     this.resets = resets;
+    this.fence = fence;
   }
 
   @Override
@@ -69,6 +72,7 @@ class SqlMemberStore implements MemberStore {
 
   @Override
   public void note(String household, Change change) {
+    fence.enter(household);
     ChangeRow row = new ChangeRow();
     row.key = new ChangeRow.Key(household, UUID.randomUUID().toString());
     row.happenedAt = change.at();
@@ -76,11 +80,12 @@ class SqlMemberStore implements MemberStore {
     row.about = change.about();
     row.what = change.what();
     row.role = change.role();
-    changes.persist(row);
+    changes.persistAndFlush(row);
   }
 
   @Override
   public List<Change> changes(String household, int most) {
+    fence.enter(household);
     return changes.find("key.household = ?1 order by happenedAt desc", household).page(0, most).list().stream()
         .map(row -> new Change(row.happenedAt, row.by, row.about, row.what, row.role))
         .toList();

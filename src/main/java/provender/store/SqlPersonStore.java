@@ -3,6 +3,7 @@ package provender.store;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import provender.people.MemberStore.Change;
 import provender.people.PersonStore;
@@ -19,6 +20,7 @@ class SqlPersonStore implements PersonStore {
   private final PeopleRows.Passkeys passkeys;
   private final PeopleRows.Resets resets;
   private final Tanks tanks;
+  private final RowFence fence;
 
   SqlPersonStore(
       PeopleRows.Households households,
@@ -28,7 +30,8 @@ class SqlPersonStore implements PersonStore {
       PeopleRows.PhoneSessions sessions,
       PeopleRows.Passkeys passkeys,
       PeopleRows.Resets resets,
-      Tanks tanks) {
+      Tanks tanks,
+      RowFence fence) {
     this.households = households;
     this.memberships = memberships;
     this.keepers = keepers;
@@ -37,6 +40,7 @@ class SqlPersonStore implements PersonStore {
     this.passkeys = passkeys;
     this.resets = resets;
     this.tanks = tanks;
+    this.fence = fence;
   }
 
   @Override
@@ -56,9 +60,16 @@ class SqlPersonStore implements PersonStore {
 
   @Override
   public List<ChangeIn> changes(String keeperId) {
-    return changes.list("by = ?1 or about = ?1 order by happenedAt", keeperId).stream()
-        .map(row -> new ChangeIn(row.key.household(), new Change(row.happenedAt, row.by, row.about, row.what, row.role)))
-        .toList();
+    List<ChangeIn> found = new ArrayList<>();
+    for (MembershipRow membership : memberships.list("key.keeper = ?1", keeperId)) {
+      String household = membership.key.household();
+      fence.enter(household);
+      for (ChangeRow row : changes.list("key.household = ?1 and (by = ?2 or about = ?2)", household, keeperId)) {
+        found.add(new ChangeIn(household, new Change(row.happenedAt, row.by, row.about, row.what, row.role)));
+      }
+    }
+    found.sort(Comparator.comparing(one -> one.change().at()));
+    return found;
   }
 
   @Override

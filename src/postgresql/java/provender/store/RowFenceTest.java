@@ -17,7 +17,15 @@ import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import provender.Phone;
+import provender.people.Keeper;
+import provender.people.MemberStore;
+import provender.people.MemberStore.Change;
 import provender.people.PeopleStore;
+import provender.people.PeopleStore.Account;
+import provender.people.PersonStore;
+import provender.people.PersonStore.ChangeIn;
+import provender.people.Role;
+import provender.photo.PhotoStore;
 import provender.sync.JournalStore;
 import provender.sync.JournalStoreContract;
 import provender.sync.Push;
@@ -28,6 +36,9 @@ import provender.sync.TankKey;
 class RowFenceTest extends JournalStoreContract {
   @Inject JournalStore store;
   @Inject PeopleStore people;
+  @Inject MemberStore members;
+  @Inject PersonStore persons;
+  @Inject PhotoStore photos;
   @Inject Verified verified;
   @Inject RowFence fence;
   @Inject EntityManager entities;
@@ -87,6 +98,27 @@ class RowFenceTest extends JournalStoreContract {
   }
 
   @Test
+  void pictures_and_changes_among_people_are_fenced_in_alike() throws SQLException {
+    Keeper keeper = new Keeper("keeper-" + UUID.randomUUID(), "Keeper " + UUID.randomUUID());
+    people.addKeeper(ours.household(), new Account(keeper, "no password"), Role.KEEPER);
+    people.addMember(theirs.household(), keeper.id(), Role.KEEPER);
+    for (TankKey tank : List.of(ours, theirs)) {
+      photos.keep(tank, UUID.randomUUID().toString(), new byte[] {1}, Instant.now());
+      members.note(tank.household(), new Change(Instant.now(), keeper.id(), null, "joined", Role.KEEPER));
+    }
+    for (String table : List.of("photo", "household_change")) {
+      assertThat(countAs(ours.household(), table)).as(table).isEqualTo(1);
+      assertThat(changedAs(ours, "delete from " + table + " where household_id = ?1", theirs.household())).as(table).isZero();
+      try (Connection connection = database.getConnection();
+          ResultSet count = connection.createStatement().executeQuery("select count(*) from " + table)) {
+        assertThat(count.next()).isTrue();
+        assertThat(count.getLong(1)).as(table).isZero();
+      }
+    }
+    assertThat(persons.changes(keeper.id())).extracting(ChangeIn::household).containsExactlyInAnyOrder(ours.household(), theirs.household());
+  }
+
+  @Test
   void at_start_every_journal_is_read_all_the_same() throws SQLException {
     feed(ours, 3);
     feed(theirs, 2);
@@ -108,9 +140,13 @@ class RowFenceTest extends JournalStoreContract {
   }
 
   private long countAs(String household) {
+    return countAs(household, "journal_entry");
+  }
+
+  private long countAs(String household, String table) {
     return QuarkusTransaction.requiringNew().call(() -> {
       fence.enter(household);
-      return ((Number) entities.createNativeQuery("select count(*) from journal_entry").getSingleResult()).longValue();
+      return ((Number) entities.createNativeQuery("select count(*) from " + table).getSingleResult()).longValue();
     });
   }
 
