@@ -1,5 +1,6 @@
 import { Desk } from "./desk/desk.js";
-import { elements } from "./elements.js";
+import { painted } from "./desk/rhythm.js";
+import { makeFirst, makeRest } from "./elements.js";
 import { Engine, readReference } from "./engine/index.js";
 import { sayAnew, show } from "./frame.js";
 import { PhoneStore } from "./store/phone-store.js";
@@ -18,12 +19,13 @@ async function start() {
   const sync = new Sync(store);
   const desk = new Desk(store, sync, new Engine());
   const reading = Promise.all([loadText(language()), desk.start(readReference())]);
-  for (const [tag, element] of Object.entries(elements)) customElements.define(tag, element);
+  makeFirst();
   await reading;
   addEventListener("hashchange", () => show(desk));
   desk.addEventListener("changed", () => show(desk));
   addEventListener("more-page-language", () => sayAnew(desk));
   show(desk);
+  painted().then(makeRest);
   await sync.start();
   navigator.storage?.persist?.();
   if (localStorage.getItem("provender.awake") === "on") import("./ui/awake.js").then(({ keepAwake }) => keepAwake());

@@ -1,6 +1,7 @@
 /** @import { Desk } from "./types.js" */
 /** @import { NavBar } from "./ui/nav-bar.js" */
 import { t } from "./text/index.js";
+import { make } from "./elements.js";
 import { Element } from "./ui/element.js";
 
 /** @type {Record<string, string>} */
@@ -41,6 +42,7 @@ function showWaiting(words) {
 function mount(tag, desk) {
   const main = /** @type {HTMLElement} */ (document.getElementById("main"));
   if (main.firstElementChild?.localName === tag) return;
+  if (!customElements.get(tag)) return void make(tag).then(() => show(desk));
   const moved = main.firstElementChild !== null;
   main.replaceChildren(Object.assign(document.createElement(tag), { desk }));
   showTitle(tag);

@@ -2,6 +2,8 @@
 export type { Desk } from "./desk/desk.js";
 
 export type Row = Record<string, any>;
+/** Elements by their tags. */
+export type Elements = Record<string, CustomElementConstructor>;
 export type Phrase = string | ({ other: string } & Partial<Record<Intl.LDMLPluralRule, string>>);
 
 /* The journal */

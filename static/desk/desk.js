@@ -7,7 +7,7 @@ import { Membership } from "./membership.js";
 import { OpenTank } from "./open-tank.js";
 import { OtherTanks } from "./other-tanks.js";
 import { Recorder } from "./recorder.js";
-import { Rhythm } from "./rhythm.js";
+import { Rhythm, painted } from "./rhythm.js";
 
 const A_PAGE = 500;
 
@@ -180,7 +180,7 @@ export class Desk extends EventTarget {
     const opened = new OpenTank(row, this.#engine, this.records.clock, () => this.#changed());
     opened.glimpse(await this.#store.setting(`glance ${id}`));
     this.#open = opened;
-    opened.fill();
+    opened.fill(opened.glance ? painted() : undefined);
     this.#changed();
     this.#seen = (await this.#store.copy.cursor(id))?.after ?? 0;
     await this.#store.copy.follow(id);

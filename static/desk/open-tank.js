@@ -50,9 +50,13 @@ export class OpenTank {
     if (this.#wanted !== "open") this.#engine.ask("take", this.tank.id, entries).catch((fault) => this.#failed(fault));
   }
 
-  /** Makes the fold anew from what the store holds; until it is whole, the view before it stands. */
-  fill() {
+  /**
+   * Makes the fold anew from what the store holds; until it is whole, the view before it stands.
+   * @param {Promise<void>} [ready] what comes before: nothing, or that what was seen last is on screen
+   */
+  async fill(ready) {
     this.#wanted = "open";
+    await ready;
     return this.#fold();
   }
 

@@ -16,10 +16,9 @@ export class Rhythm {
     document.addEventListener("visibilitychange", () => !document.hidden && this.#reckon());
   }
 
-  /** The tap is answered first. A page in the background is never painted, so that is not waited for there. */
+  /** The tap is answered first. */
   afterPaint() {
-    if (document.hidden) return this.soon();
-    requestAnimationFrame(() => setTimeout(this.#reckon));
+    painted().then(this.#reckon);
   }
 
   /** Pages arrive in bursts; one fold after the burst is enough. */
@@ -31,4 +30,9 @@ export class Rhythm {
       this.#reckon();
     }, A_BURST_MILLIS);
   }
+}
+
+/** That what was just changed is on screen. A page in the background is never painted, so that is not waited for there. @returns {Promise<void>} */
+export function painted() {
+  return new Promise((seen) => (document.hidden ? setTimeout(seen, A_BURST_MILLIS) : requestAnimationFrame(() => setTimeout(seen))));
 }

@@ -21,7 +21,7 @@ export const nothingMore = () => ({ leftoverGrams: null, refusedBy: [], note: ""
 export function measuresOf(food, today) {
   const own = today.measures.filter((measure) => measure.food === food.key)
     .map(({ name, grams, basis }) => ({ name, grams, basis }))
-    .sort((a, b) => b.basis.localeCompare(a.basis));
+    .sort((a, b) => Number(b.basis === "weighed") - Number(a.basis === "weighed"));
   const household = food.household_measure && food.measure_g ? [householdOf(food)] : [];
   const known = [...own, ...household.filter(({ name }) => !own.some((measure) => measure.name === name))];
   return /** @type {MeasureChoice[]} */ (known.length ? known : [{ name: "g", grams: 1, basis: "weighed" }]);
@@ -41,11 +41,17 @@ function householdOf({ household_measure: text, measure_g: grams }) {
  */
 export function usualItem(food, today) {
   const measures = measuresOf(food, today);
-  const last = today.feedings.flatMap((feeding) => feeding.items)
-    .find((item) => item.food === food.key && item.count && measures.some(({ name }) => name === item.measure));
+  const last = lastOf(food.key, measures, today);
   const measure = measures.find(({ name }) => name === last?.measure) ?? measures[0];
   const count = last?.count ?? (measure.name === "g" ? 5 : 1);
   return { food: food.key, measure, count, grams: count * measure.grams, supplements: [], fish: null };
+}
+
+/** How it went in the last time, if that measure is still known. @param {string} food @param {MeasureChoice[]} measures @param {Glance} today */
+function lastOf(food, measures, { feedings }) {
+  for (const { items } of feedings) {
+    for (const item of items) if (item.food === food && item.count && measures.some(({ name }) => name === item.measure)) return item;
+  }
 }
 
 /**

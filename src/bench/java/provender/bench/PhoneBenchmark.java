@@ -32,8 +32,11 @@ public final class PhoneBenchmark {
       ([entries, tank]) => new Promise((done, failed) => {
         const opening = indexedDB.open("provender");
         opening.onerror = () => failed(opening.error);
+        opening.onblocked = () => failed(new Error("another page holds the store"));
         opening.onsuccess = () => {
-          const database = opening.result;
+          try { fill(opening.result); } catch (fault) { failed(fault); }
+        };
+        const fill = (database) => {
           const transaction = database.transaction(["entries", "cursors"], "readwrite");
           const all = JSON.parse(entries);
           for (const entry of all) transaction.objectStore("entries").put(entry);
