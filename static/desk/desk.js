@@ -70,7 +70,12 @@ export class Desk extends EventTarget {
     const [last] = await known;
     this.#listen();
     if (this.keeper && this.tanks.some(({ id }) => id === last)) await this.open(last);
-    this.reference = await tables;
+    const read = tables.then((maps) => {
+      this.reference = maps;
+    });
+    // Who is only signing in needs none of them, and does not wait.
+    if (this.keeper) await read;
+    else read.then(() => this.#changed()).catch((fault) => console.error("provender: the tables did not come:", fault));
     this.#rhythm.start();
   }
 

@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { guard } from "lit-html/directives/guard.js";
 import { ToldPage } from "../ui/told-page.js";
 import { foodName, fishName, supplementName } from "../ui/names.js";
 import { clock, t } from "../text/index.js";
@@ -35,7 +36,7 @@ export class FeedPage extends ToldPage {
       <div class="columns">
         <div class="stack">
           ${today ? rationLine(desk, today) : html`<section class="ration" aria-label=${t("ration.label")}><p role="status">${t("page.opening")}</p></section>`}
-          ${desk.mayRecord ? this.#tiles(desk, glance) : html`<p>${t("page.guest")}</p>`}
+          ${desk.mayRecord ? guard([glance, desk.reference, this.#tray.items], () => this.#tiles(desk, glance)) : html`<p>${t("page.guest")}</p>`}
         </div>
         ${desk.mayRecord ? this.#besides(desk, glance) : ""}
         ${today ? this.#given(desk, today) : ""}

@@ -9,7 +9,12 @@ const FIRST_ONES = 50;
  * today, so they are read from a day on; everything else is read whole.
  */
 export class LookBack {
-  #phone = new Phone();
+  #phone;
+
+  /** @param {string} [name] of the database */
+  constructor(name) {
+    this.#phone = new Phone(name);
+  }
 
   /** @param {string} tank @returns {Promise<Entry[]>} all that is no feeding */
   async changes(tank) {
