@@ -11,7 +11,7 @@ final class PhoneModel {
   static final String SCRIPT =
       """
       async () => {
-        const { PhoneStore } = await import('/store/phone-store.js');
+        const [{ PhoneStore }, { LookBack }] = [await import('/store/phone-store.js'), await import('/store/look-back.js')];
         window.random = (seed) => () => {
           seed = (seed + 0x6d2b79f5) | 0;
           let mixed = Math.imul(seed ^ (seed >>> 15), 1 | seed);
@@ -20,14 +20,25 @@ final class PhoneModel {
         };
         window.phoneModel = async (name) => {
           const store = new PhoneStore(name);
+          const look = new LookBack(name);
           const device = await store.device();
           const model = { entries: new Map(), waiting: [], refused: [], taps: 0, cursor: null, pulled: 0 };
           const failures = [];
-          const draft = (by = device) => ({ id: crypto.randomUUID(), tank: 'reef', device: by, kind: 'feeding', v: 1,
-            happenedAt: '2026-06-15T08:10:00+02:00', zone: 'Europe/Berlin', recordedAt: new Date().toISOString(), by: 'teo',
-            body: { items: [{ food: 'mysis_frozen', grams: 3.5 }] } });
-          const tap = async () => {
-            const entry = await store.record(draft());
+          // One of the entries there are, so that changes are about something.
+          const some = (nth) => [...model.entries.keys()][nth % (model.entries.size || 1)] ?? 'nothing yet';
+          const kinds = [
+            () => ['feeding', { items: [{ food: 'mysis_frozen', grams: 3.5 }] }],
+            (nth) => ['withdrawal', { entry: some(nth), withdrawn: nth % 3 > 0 }],
+            (nth) => ['amendment', { entry: some(nth), set: { 'body.note': `later ${nth}` } }],
+            () => ['record', { record: 'feeder', key: 'left', set: { running: false }, saw: { running: 0 } }],
+          ];
+          const draft = (by = device, nth = 0) => {
+            const [kind, body] = kinds[nth % kinds.length](nth);
+            return { id: crypto.randomUUID(), tank: 'reef', device: by, kind, v: 1, happenedAt: `2026-06-${10 + (nth % 9)}T08:10:00+02:00`,
+              zone: 'Europe/Berlin', recordedAt: new Date().toISOString(), by: 'teo', body };
+          };
+          const tap = async (nth) => {
+            const entry = await store.record(draft(device, nth));
             model.taps++;
             model.entries.set(entry.id, entry);
             model.waiting.push(entry.id);
@@ -35,7 +46,7 @@ final class PhoneModel {
           };
           const pull = async () => {
             const after = model.cursor?.after ?? 0;
-            const entries = [1, 2, 3, 4, 5].map((place) => ({ ...draft('another'), deviceSeq: after + place, seq: after + place }));
+            const entries = [1, 2, 3, 4, 5].map((place) => ({ ...draft('another', after + place), deviceSeq: after + place, seq: after + place }));
             await store.copy.pulled('reef', { entries, epoch: 'one' });
             model.cursor = { tank: 'reef', after: after + 5, epoch: 'one' };
             for (const entry of entries) model.entries.set(entry.id, entry);
@@ -70,17 +81,24 @@ final class PhoneModel {
             }
           };
           const deeds = { tap, pull, answer: () => answer(3, false), refuse: () => answer(2, true), again, restart };
-          const step = (chance) => (chance < 0.5 ? tap : chance < 0.65 ? pull : chance < 0.85 ? deeds.answer
+          const step = (chance) => (chance < 0.5 ? () => tap(Math.floor(chance * 1e6)) : chance < 0.65 ? pull : chance < 0.85 ? deeds.answer
             : chance < 0.92 ? deeds.refuse : chance < 0.97 ? again : restart)();
           const sorted = (ids) => JSON.stringify([...ids].sort());
           const plain = (entry) => JSON.stringify(Object.entries(entry).sort());
           const differs = async () => {
             const found = await store.entriesOf('reef');
+            const all = [...model.entries.values()];
+            const inDays = (from, before) => all.filter(({ kind, happenedAt }) => kind === 'feeding' && happenedAt >= from && (!before || happenedAt < before));
             const waiting = await store.waiting();
             const cursor = (await store.copy.cursor('reef')) ?? null;
             if (failures.length) return failures[0];
-            if (sorted(found.map(plain)) !== sorted([...model.entries.values()].map(plain))) {
-              return `entries: ${found.length} found, ${model.entries.size} wanted`;
+            for (const [what, read, wanted] of [
+              ['entries', found, all],
+              ['all but feedings', await look.changes('reef'), all.filter(({ kind }) => kind !== 'feeding')],
+              ['feedings from a day on', await look.feedings('reef', '2026-06-14'), inDays('2026-06-14')],
+              ['feedings of some days', await look.feedings('reef', '2026-06-12', '2026-06-15'), inDays('2026-06-12', '2026-06-15')],
+            ]) {
+              if (sorted(read.map(plain)) !== sorted(wanted.map(plain))) return `${what}: ${read.length} found, ${wanted.length} wanted`;
             }
             if (sorted(waiting.map(({ id }) => id)) !== sorted(model.waiting)) return `${waiting.length} wait, not ${model.waiting.length}`;
             if (sorted((await store.refusals()).map(({ id }) => id)) !== sorted(model.refused)) return 'refused ones differ';

@@ -50,8 +50,8 @@ class SchedulesTest {
   private final Set<String> everSpoilt = new TreeSet<>();
 
   @Property(tries = 1000, shrinking = ShrinkingMode.BOUNDED)
-  void whatever_is_split_repeated_reordered_or_lost_everything_is_there_once_and_all_copies_are_equal(
-      @ForAll @Size(min = 1, max = 60) List<@IntRange(max = 1_000_000) Integer> schedule) {
+  void whatever_is_split_repeated_reordered_or_lost_everything_is_there_once_and_all_copies_are_equal_and_add_up_alike(
+      @ForAll @Size(min = 1, max = 60) List<@IntRange(max = 1_000_000) Integer> schedule) throws Exception {
     SchedulesTest run = new SchedulesTest();
     schedule.forEach(step -> run.step(new Random(step)));
     // The first sees whether a backup was put back; only then does each know what it has to send again.
@@ -66,7 +66,12 @@ class SchedulesTest {
       assertThat(phone.waiting).isEmpty();
     });
     assertThat(run.phones.stream().flatMap(phone -> phone.refused.stream())).containsExactlyInAnyOrderElementsOf(run.everSpoilt);
-    assertThat(new ArrayList<>(copy.keySet())).isEqualTo(upTo(copy.size()));
+    List<Long> places = new ArrayList<>(copy.keySet());
+    assertThat(places).isEqualTo(upTo(copy.size()));
+    WhatStands told = WhatStands.told(copy);
+    assertThat(WhatStands.folded(copy, places)).isEqualTo(told);
+    Collections.shuffle(places, new Random(schedule.size()));
+    assertThat(WhatStands.folded(copy, places)).as("in whatever order they arrive").isEqualTo(told);
   }
 
   private void step(Random random) {
@@ -105,7 +110,11 @@ class SchedulesTest {
       return entry;
     }
     String about = List.copyOf(everWritten.keySet()).get(random.nextInt(everWritten.size()));
-    entry.put("kind", random.nextBoolean() ? "withdrawal" : "amendment").putObject("body").put("entry", about).putObject("set").put("note", "later");
+    if (random.nextBoolean()) {
+      entry.put("kind", "withdrawal").putObject("body").put("entry", about).put("withdrawn", random.nextInt(3) > 0);
+    } else {
+      entry.put("kind", "amendment").putObject("body").put("entry", about).putObject("set").put("body.note", "later " + taps);
+    }
     return entry;
   }
 
