@@ -20,6 +20,7 @@ import provender.Phone;
 import provender.people.Keeper;
 import provender.people.MemberStore;
 import provender.people.MemberStore.Change;
+import provender.people.MemberStore.What;
 import provender.people.PeopleStore;
 import provender.people.PeopleStore.Account;
 import provender.people.PersonStore;
@@ -104,7 +105,7 @@ class RowFenceTest extends JournalStoreContract {
     people.addMember(theirs.household(), keeper.id(), Role.KEEPER);
     for (TankKey tank : List.of(ours, theirs)) {
       photos.keep(tank, UUID.randomUUID().toString(), new byte[] {1}, Instant.now());
-      members.note(tank.household(), new Change(Instant.now(), keeper.id(), null, "joined", Role.KEEPER));
+      members.note(tank.household(), new Change(Instant.now(), keeper.id(), null, What.JOINED, Role.KEEPER));
     }
     for (String table : List.of("photo", "household_change")) {
       assertThat(countAs(ours.household(), table)).as(table).isEqualTo(1);
