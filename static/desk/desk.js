@@ -2,6 +2,7 @@
 /** @import { Engine } from "../engine/index.js" */
 /** @import { PhoneStore } from "../store/phone-store.js" */
 /** @import { Sync } from "../sync/sync.js" */
+import { readReference } from "../engine/index.js";
 import { Records } from "../records/records.js";
 import { Membership } from "./membership.js";
 import { OpenTank } from "./open-tank.js";
@@ -70,12 +71,9 @@ export class Desk extends EventTarget {
     const [last] = await known;
     this.#listen();
     if (this.keeper && this.tanks.some(({ id }) => id === last)) await this.open(last);
-    const read = tables.then((maps) => {
-      this.reference = maps;
-    });
-    // Who is only signing in needs none of them, and does not wait.
-    if (this.keeper) await read;
-    else read.then(() => this.#changed()).catch((fault) => console.error("provender: the tables did not come:", fault));
+    // Who is only signing in needs none of them, and does not wait; should they not come now, they are asked for again afterwards.
+    if (this.keeper) this.reference = await tables;
+    else tables.then((maps) => (this.reference = maps), (fault) => console.error("provender: the tables did not come:", fault));
     this.#rhythm.start();
   }
 
@@ -148,6 +146,9 @@ export class Desk extends EventTarget {
     this.#sync.signedIn();
     if (this.tank && !tanks.some(({ id }) => id === this.tank?.id)) this.#open = null;
     if (!this.tank && tanks.length === 1) await this.open(tanks[0].id);
+    this.#changed();
+    if (this.reference.foods.size) return;
+    this.reference = await readReference();
     this.#changed();
   }
 
