@@ -60,6 +60,7 @@ public final class PackShell {
     var kept = ShellFiles.in(web);
     ServiceWorker.at(web.resolve("sw.js")).keep(kept);
     System.out.println("the shell holds " + kept.files().size() + " files, version " + kept.version());
+    System.out.println(PackedFiles.in(web));
   }
 
   private static void writeReference(ReferenceFiles reference, Path file) throws IOException {

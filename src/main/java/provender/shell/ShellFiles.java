@@ -39,7 +39,8 @@ record ShellFiles(List<Kept> files) {
   private static boolean isKept(String name) {
     var file = name.substring(name.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
     boolean forInstalling = name.startsWith("screenshots/") || name.startsWith("icons/") && name.endsWith("512.png");
-    return !name.equals("sw.js") && !forInstalling && !file.endsWith(".map") && !file.endsWith(".d.ts") && !file.contains("license");
+    return !name.equals("sw.js") && !forInstalling && !file.endsWith(".map") && !file.endsWith(".d.ts")
+        && !file.endsWith(PackedFiles.ENDING) && !file.contains("license");
   }
 
   private static String urlOf(String name) {

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +31,11 @@ final class HeldFiles {
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
+  }
+
+  /** The addresses of all these files. */
+  Set<String> paths() {
+    return Set.copyOf(tags.keySet());
   }
 
   /** What an answer with that file is to be known by; null for anything else. Weak, because it may come compressed or not. */

@@ -3,10 +3,12 @@ package provender.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.aayushatharva.brotli4j.decoder.Decoder;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -40,6 +42,15 @@ class PackShellTest {
     pack();
     assertThat(new ObjectMapper().readTree(lineOf("const SHELL = ")).findValuesAsText("url"))
         .containsExactlyInAnyOrder("/", "/app.js", "/ui/fish.js", "/engine/engine.js", "/shared/reference.json");
+  }
+
+  @Test void what_is_text_stands_packed_beside_itself_and_unpacks_to_the_same() throws IOException {
+    pack();
+    for (var file : List.of("index.html", "app.js", "engine/engine.js", "shared/reference.json", "sw.js")) {
+      var packed = Files.readAllBytes(web.resolve(file + ".br"));
+      assertThat(Decoder.decompress(packed).getDecompressedData()).isEqualTo(Files.readAllBytes(web.resolve(file)));
+    }
+    assertThat(web.resolve("lib/lit/LICENSE.txt.br")).doesNotExist();
   }
 
   @Test void the_rest_of_the_worker_stays_as_it_was() throws IOException {

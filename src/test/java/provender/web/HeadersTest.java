@@ -6,11 +6,15 @@ import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
 
+import com.aayushatharva.brotli4j.decoder.Decoder;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
+import java.io.IOException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
@@ -40,6 +44,27 @@ class HeadersTest {
     given().header("If-None-Match", tag).get("/shared/reference.json").then().statusCode(304).header("ETag", equalTo(tag));
     given().header("If-None-Match", "W/\"another\"").get("/shared/reference.json").then().statusCode(200);
     given().get("/sw.js").then().statusCode(200).header("ETag", equalTo(null));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"/, text/html", "/app.js, text/javascript", "/css/index.css, text/css", "/shared/reference.json, application/json",
+      "/manifest.webmanifest, application/manifest+json"})
+  void a_browser_that_takes_brotli_gets_the_same_file_smaller(String path, String type) throws IOException {
+    byte[] plain = given().header("Accept-Encoding", "identity").get(path).then().statusCode(200)
+        .header("Content-Type", startsWith(type)).extract().asByteArray();
+    var packed = given().header("Accept-Encoding", "gzip, deflate, br, zstd").get(path).then().statusCode(200)
+        .header("Content-Type", startsWith(type)).header("Content-Encoding", equalTo("br")).header("Vary", equalTo("Accept-Encoding"))
+        .header("ETag", equalTo(given().get(path).header("ETag"))).header("X-Content-Type-Options", equalTo("nosniff"))
+        .extract().asByteArray();
+    assertThat(packed.length).isLessThan(plain.length);
+    assertThat(Decoder.decompress(packed).getDecompressedData()).isEqualTo(plain);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"identity", "gzip", "gzip, br;q=0"})
+  void a_browser_that_takes_no_brotli_gets_none(String taken) {
+    given().header("Accept-Encoding", taken).get("/app.js").then().statusCode(200)
+        .header("Content-Encoding", not(equalTo("br"))).body(containsString("const modules"));
   }
 
   @Test
