@@ -41,6 +41,8 @@ export class Desk extends EventTarget {
   /** @type {import("../photo/album.js").Album | undefined} */
   #album;
   #recorder;
+  /** The published foods together with these own ones. @type {{ own: Food[], published: Map<string, Food>, all: Map<string, Food> }} */
+  #foods = { own: [], published: new Map(), all: new Map() };
   #rhythm = new Rhythm(() => this.#open?.fold());
   /** The last place in the open tank's journal that this phone holds. */
   #seen = 0;
@@ -105,8 +107,12 @@ export class Desk extends EventTarget {
   /** The published foods and this tank's own, by key. @returns {Map<string, Food>} */
   get foods() {
     const own = this.glance?.ownFoods ?? [];
-    return own.length ? new Map([...this.reference.foods, ...own.map((food) => /** @type {[string, Food]} */ ([food.key, food]))])
-      : this.reference.foods;
+    if (!own.length) return this.reference.foods;
+    if (this.#foods.own !== own || this.#foods.published !== this.reference.foods) {
+      const all = new Map([...this.reference.foods, ...own.map((food) => /** @type {[string, Food]} */ ([food.key, food]))]);
+      this.#foods = { own, published: this.reference.foods, all };
+    }
+    return this.#foods.all;
   }
 
   /** Whether {@link today} is older than the records, because the day could not be reckoned. */
@@ -209,8 +215,8 @@ export class Desk extends EventTarget {
     const entry = await this.#recorder.write(opened, keeper, { kind, body, ...more });
     opened.take([entry]);
     this.#rhythm.afterPaint();
-    // Counting and sending are the network's business: a tap does not wait for them.
-    this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] });
+    // Counting and sending are the network's business: a tap is answered first.
+    painted().then(() => this.#sync.wrote({ type: "entries", tank: entry.tank, entries: [entry] }));
     return entry;
   }
 

@@ -17,7 +17,7 @@ const rawFoods = ["crustacean", "mollusc", "fish", "zooplankton"];
 /** The page at the tank: tap what goes in, record it, see the ration move. */
 export class FeedPage extends ToldPage {
   #tray = new Tray();
-  #busy = false;
+  #saving = false;
   /** @type {Map<string, Shot[]>} photos by feeding */
   #shots = new Map();
   /** The day whose photos are shown, and how many waited then. @type {{ today: Today | null, photos: number }} */
@@ -29,17 +29,20 @@ export class FeedPage extends ToldPage {
     const { desk } = this;
     const glance = desk?.glance;
     if (!desk || !glance) return html`<p role="status">${t("page.opening")}</p>`;
-    const { today } = desk;
+    const { today, mayRecord } = desk;
+    const { items, open, extras } = this.#tray;
+    // What each part says follows from these; a part is drawn again when one of them is another.
+    const known = [today, desk.reference, desk.tank, mayRecord];
     return html`
       <page-head .tank=${glance.tank.name} .heading=${t("nav.feed")} .when=${clock(glance.minute)} .status=${desk.status}></page-head>
       ${today ? this.#same(desk, today) : ""}
       <div class="columns">
         <div class="stack">
-          ${today ? rationLine(desk, today) : html`<section class="ration" aria-label=${t("ration.label")}><p role="status">${t("page.opening")}</p></section>`}
-          ${desk.mayRecord ? guard([glance, desk.reference, this.#tray.items], () => this.#tiles(desk, glance)) : html`<p>${t("page.guest")}</p>`}
+          ${guard(known, () => (today ? rationLine(desk, today) : html`<section class="ration" aria-label=${t("ration.label")}><p role="status">${t("page.opening")}</p></section>`))}
+          ${mayRecord ? guard([glance, desk.reference, items], () => this.#tiles(desk, glance)) : html`<p>${t("page.guest")}</p>`}
         </div>
-        ${desk.mayRecord ? this.#besides(desk, glance) : ""}
-        ${today ? this.#given(desk, today) : ""}
+        ${mayRecord ? guard([glance, desk.reference, items, open, extras], () => this.#besides(desk, glance)) : ""}
+        ${guard([...known, this.#shots], () => (today ? this.#given(desk, today) : ""))}
       </div>
       <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | { photo: string }>} */ { detail }) =>
         (typeof detail === "string" ? this.#undo(detail) : this.#bringBack(detail.photo))}></undo-toast>`;
@@ -109,7 +112,7 @@ export class FeedPage extends ToldPage {
     const { items, open, extras } = this.#tray;
     const food = desk.foods.get(this.#tray.food ?? "");
     const raw = items.some((one) => rawFoods.includes(desk.foods.get(one.food)?.category ?? ""));
-    return html`<feeding-tray class="beside" .items=${items} .open=${open} .extras=${extras} .busy=${this.#busy}
+    return html`<feeding-tray class="beside" .items=${items} .open=${open} .extras=${extras}
       .measures=${food ? measuresOf(food, today) : []}
       .supplements=${[...desk.reference.supplements.values()].filter(isSoaked)
         .map(({ key }) => ({ key, name: supplementName(desk, key) }))}
@@ -131,7 +134,7 @@ export class FeedPage extends ToldPage {
 
   /** @param {Desk} desk */
   async #record(desk) {
-    if (this.#busy || !this.#tray.items.length) return;
+    if (this.#saving || !this.#tray.items.length) return;
     const { today, keeper } = desk;
     if (today && nearBy(today.feedings, keeper?.id ?? "", today.day, today.minute)) {
       this.#asking = true;
@@ -147,8 +150,7 @@ export class FeedPage extends ToldPage {
   async #write(desk) {
     /** @type {import("../types.js").Entry | undefined} */
     let written;
-    this.#busy = true;
-    this.requestUpdate();
+    this.#saving = true;
     await this.tried(async () => {
       const { minutesAgo, picture } = this.#tray.extras;
       const { day = 0, minute = 0 } = desk.glance ?? {};
@@ -158,10 +160,10 @@ export class FeedPage extends ToldPage {
       this.#tray.clear();
       this.tell(t("toast.saved"), written.id);
       await this.#backTo(lastFood);
+      this.#saving = false;
       if (picture) await this.#photograph(desk, written.id, picture);
     });
-    this.#busy = false;
-    this.requestUpdate();
+    this.#saving = false;
     return written;
   }
 

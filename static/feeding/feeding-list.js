@@ -25,7 +25,7 @@ export class FeedingList extends Element {
 
   /** Whether the days before were looked at: until then they need not be drawn. */
   #unfolded = false;
-  #shown = new BitByBit(this, 4, 8);
+  #shown = new BitByBit(this, 4, 4);
 
   constructor() {
     super();

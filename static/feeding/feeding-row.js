@@ -18,7 +18,8 @@ const minutesInDay = 1440;
  */
 export class FeedingRow extends Element {
   static properties = {
-    feeding: { attribute: false },
+    // Each reckoning of the day brings new objects; most say what those before them said.
+    feeding: { attribute: false, hasChanged: (/** @type {unknown} */ now, /** @type {unknown} */ before) => JSON.stringify(now) !== JSON.stringify(before) },
     by: {},
     names: { attribute: false },
     shots: { attribute: false },

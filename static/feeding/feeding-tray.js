@@ -23,7 +23,6 @@ export class FeedingTray extends Element {
     fish: { attribute: false },
     extras: { attribute: false },
     cautions: { attribute: false },
-    busy: { type: Boolean },
   };
 
   constructor() {
@@ -43,7 +42,6 @@ export class FeedingTray extends Element {
     this.extras = nothingMore();
     /** @type {string[]} */
     this.cautions = [];
-    this.busy = false;
   }
 
   willUpdate() {
@@ -60,7 +58,7 @@ export class FeedingTray extends Element {
           ${this.#more()}
           ${this.cautions.map((caution) => html`<p class="caution">${caution}</p>`)}
         </div>
-        <button type="button" class="deed" ?disabled=${this.busy} @click=${() => this.say("feeding-tray-record")}>
+        <button type="button" class="deed" @click=${() => this.say("feeding-tray-record")}>
           ${t("tray.record")} <small>${grams(total)}</small>
         </button>
       </section>`;

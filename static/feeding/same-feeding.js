@@ -54,9 +54,11 @@ export const nearBy = (feedings, me, day, minute) =>
  * @param {Feeding[]} feedings newest first @param {string} me
  */
 export function unansweredPair(feedings, me) {
+  const others = feedings.filter((one) => one.source === "hand" && one.by !== me);
+  if (!others.length) return null;
   const known = answered();
   for (const mine of feedings) {
-    const theirs = mine.by === me && mine.source === "hand" ? nearBy(feedings, me, mine.day, mine.minute) : undefined;
+    const theirs = mine.by === me && mine.source === "hand" ? nearBy(others, me, mine.day, mine.minute) : undefined;
     if (theirs && !known.includes(pairOf(mine, theirs))) return { mine, theirs };
   }
   return null;

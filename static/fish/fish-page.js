@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
 import { BitByBit } from "../ui/bit-by-bit.js";
 import { ToldPage } from "../ui/told-page.js";
@@ -12,7 +13,7 @@ const filterFrom = 10;
 /** The roster: who is here, how each one fares, and one fish in full beside it. The address names the open fish. */
 export class FishPage extends ToldPage {
   #wanted = "";
-  #shown = new BitByBit(this, 6, 8);
+  #shown = new BitByBit(this, 5, 4);
   /** @type {import("./fish-story.js").Story | null} */
   #story = null;
   /** The fish and the day that the story was told for, and how many photos waited then. @type {unknown[]} */
@@ -44,7 +45,7 @@ export class FishPage extends ToldPage {
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("nav.fish")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
       <div class="columns ${chosen ? "chosen" : ""}">
-        ${this.#roster(today, chosen)}
+        ${guard([today, desk.reference, desk.tank, chosen, this.#wanted, this.#shown.drawn], () => this.#roster(today, chosen))}
         <fish-detail .fish=${chosen ?? null} .guild=${chosen ? guildName(desk, chosen) : ""}
           .harm=${chosen ? harmOf(desk, chosen.species) : ""} .warning=${chosen?.warning ? warningOf(desk, chosen) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
           .findings=${chosen ? findingsOf(today, chosen) : []}

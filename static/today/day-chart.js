@@ -26,16 +26,13 @@ export class DayChart extends Plotted {
       <div class="plot" role="img" aria-label=${t("chart.label")}></div>
       <p class="key"><span><i class="swatch given"></i>${t("chart.given")}</span>
         <span><i class="swatch reach"></i>${t("chart.due")}</span></p>
-      <details>
-        <summary>${t("chart.table")}</summary>
-        <table>
+      ${this.behind(() => html`<table>
           <thead><tr><th scope="col">${t("chart.day")}</th><th scope="col">${t("chart.given")}</th>
             <th scope="col">${t("ration.due")}</th><th scope="col">${t("chart.span")}</th></tr></thead>
           <tbody>${[...this.days].reverse().map((row) => html`<tr>
             <th scope="row">${dayName(row.day, this.day)}</th><td>${kj(row.givenKj)}</td><td>${kj(row.dueKj)}</td>
             <td>${range(row.lowKj, row.highKj, kj)}</td></tr>`)}</tbody>
-        </table>
-      </details>`;
+        </table>`)}`;
   }
 
   columns() {

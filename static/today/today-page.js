@@ -1,5 +1,7 @@
 import { html } from "lit";
+import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
+import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { figure, whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
@@ -12,6 +14,8 @@ const degrees = (/** @type {number} */ value) => withUnit(shown("temperature", v
 
 /** How the tank stands today: the ration, what is lacking, and the four weeks behind it. */
 export class TodayPage extends Element {
+  #shown = new BitByBit(this, 1, 3);
+
   render() {
     const { desk } = this;
     const today = desk?.today;
@@ -29,7 +33,7 @@ export class TodayPage extends Element {
             @ration-panel-why=${(/** @type {CustomEvent<"due" | "given" | "remaining">} */ event) => this.#whyRation(today, event.detail)}></ration-panel>
           ${this.#water(today)}
         </div>
-        ${this.#findings(desk, today, names)}
+        ${guard([today, desk.reference, this.#shown.drawn], () => this.#findings(desk, today, names))}
         <day-chart .days=${today.days} .day=${today.day}></day-chart>
       </div>
       <why-dialog .sources=${desk.reference.sources}
@@ -55,7 +59,7 @@ export class TodayPage extends Element {
     return html`<section class="findings beside">
       <h2>${t("findings.heading")}</h2>
       ${findings.length ? "" : html`<p class="calm">${icon("today")} ${t("findings.none")}</p>`}
-      ${repeat(findings, ({ key }) => key, (finding) => html`
+      ${repeat(this.#shown.of(findings), ({ key }) => key, (finding) => html`
         <finding-card .finding=${finding} .day=${day} .foodName=${names}
           .fishNames=${finding.fish.map((key) => fishNamed(desk, key))} .about=${feederNamed(desk, finding.about)}
           @finding-card-why=${(/** @type {CustomEvent<Finding>} */ { detail }) =>

@@ -12,6 +12,11 @@ export class BitByBit {
     this.#step = step;
   }
 
+  /** How many are drawn at most. */
+  get drawn() {
+    return this.#drawn;
+  }
+
   /** As much of a list as is to be drawn now. @template T @param {T[]} list */
   of(list) {
     if (list.length > this.#drawn) this.#soon();

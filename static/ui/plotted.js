@@ -1,3 +1,5 @@
+import { html } from "lit";
+import { t } from "../text/index.js";
 import { Element } from "./element.js";
 
 /** @import uPlot from "uplot" */
@@ -13,6 +15,7 @@ export class Plotted extends Element {
   #waiting = false;
   #dark = matchMedia("(prefers-color-scheme: dark)");
   #redraw = () => this.draw();
+  #unfolded = false;
 
   connectedCallback() {
     super.connectedCallback();
@@ -44,6 +47,16 @@ export class Plotted extends Element {
   /** How to draw it. @param {Look} _look @returns {object} uPlot's options, sizes left out */
   settings(_look) {
     return {};
+  }
+
+  /** The same numbers for whoever cannot see a drawing: written once somebody wants to read them. @param {() => unknown} table */
+  behind(table) {
+    return html`<details @toggle=${this.#unfold}><summary>${t("chart.table")}</summary>${this.#unfolded ? table() : ""}</details>`;
+  }
+
+  #unfold() {
+    this.#unfolded = true;
+    this.requestUpdate();
   }
 
   /** What is written comes first; a chart in the frame after it, however often it was asked for meanwhile. */

@@ -31,14 +31,11 @@ export class LevelChart extends Plotted {
       <p class="key"><span><i class="swatch point"></i>${t("water.tests")}</span>
         ${ion.series.length ? html`<span><i class="swatch reach"></i>${t("water.reckoned")}</span>` : ""}
         <span><i class="swatch wanted"></i>${t(ion.wished ? "water.wanted" : "water.wantedAssumed", { mgL: mgL(ion.wantedMgL) })}</span></p>
-      <details>
-        <summary>${t("chart.table")}</summary>
-        <table>
+      ${this.behind(() => html`<table>
           <thead><tr><th scope="col">${t("chart.day")}</th><th scope="col">${t("water.test")}</th><th scope="col">${t("water.reckoned")}</th></tr></thead>
           <tbody>${this.#days().map(({ day, test, level }) => html`<tr><th scope="row">${dayName(day, this.day)}</th>
             <td>${test === undefined ? "" : mgL(test)}</td><td>${level ? range(level.low, level.high, mgL) : ""}</td></tr>`)}</tbody>
-        </table>
-      </details>`;
+        </table>`)}`;
   }
 
   /** Days that say something: those with a test, today, and each week ahead; newest first. */

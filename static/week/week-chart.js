@@ -26,12 +26,12 @@ export class WeekChart extends Plotted {
       <h2>${t("week.trend")}</h2>
       <div class="plot" role="img" aria-label=${t("week.trendLabel")}></div>
       <p class="key"><span><i class="swatch given"></i>${t("chart.given")}</span><span><i class="swatch reach"></i>${t("chart.due")}</span></p>
-      <details><summary>${t("chart.table")}</summary>
-        <table><thead><tr><th scope="col">${t("week.to")}</th><th scope="col">${t("chart.given")}</th><th scope="col">${t("ration.due")}</th>
-          <th scope="col">${t("chart.span")}</th><th scope="col">${t("week.part")}</th></tr></thead>
+      ${this.behind(() => html`<table>
+          <thead><tr><th scope="col">${t("week.to")}</th><th scope="col">${t("chart.given")}</th><th scope="col">${t("ration.due")}</th>
+            <th scope="col">${t("chart.span")}</th><th scope="col">${t("week.part")}</th></tr></thead>
           <tbody>${[...this.weeks].reverse().map(({ day, due, given, low, high }) => html`<tr><th scope="row">${dayName(day, this.day)}</th>
-            <td>${kj(given)}</td><td>${kj(due)}</td><td>${range(low, high, kj)}</td><td>${due > 0 ? percent(given / due) : "–"}</td></tr>`)}</tbody></table>
-      </details>`;
+            <td>${kj(given)}</td><td>${kj(due)}</td><td>${range(low, high, kj)}</td><td>${due > 0 ? percent(given / due) : "–"}</td></tr>`)}</tbody>
+        </table>`)}`;
   }
 
   columns() {

@@ -17,13 +17,19 @@ final class Handset implements AutoCloseable {
       window.longTasks = [];
       new PerformanceObserver((list) => window.longTasks.push(...list.getEntries().map(({ duration }) => duration)))
         .observe({ type: "longtask", buffered: true });
-      window.painted = () => new Promise((done) => requestAnimationFrame(() => {
-        const { port1, port2 } = new MessageChannel();
-        port1.onmessage = () => done(performance.now());
-        port2.postMessage(0);
-      }));
       window.until = async (seen) => {
-        while (!seen()) await new Promise((next) => requestAnimationFrame(next));
+        do await new Promise((next) => requestAnimationFrame(next));
+        while (!seen());
+      };
+      // What is there when a frame begins is painted in it; a message sent meanwhile arrives right after.
+      window.painted = async (seen) => {
+        await until(seen);
+        const { port1, port2 } = new MessageChannel();
+        await new Promise((after) => {
+          port1.onmessage = after;
+          port2.postMessage(0);
+        });
+        return performance.now();
       };""";
 
   private final Playwright playwright = Playwright.create(

@@ -49,19 +49,16 @@ public final class PhoneBenchmark {
   /** From the beginning of the navigation until a tile was tapped and what it opens is painted. */
   private static final String FIRST_TAP = """
       async () => {
-        await until(() => document.querySelector("feed-page .tile"));
-        const tile = await painted();
+        const tile = await painted(() => document.querySelector("feed-page .tile"));
         document.querySelector("feed-page .tile").click();
-        await until(() => document.querySelector("feeding-tray button.deed"));
-        return [tile, await painted(), performance.getEntriesByType("paint").find(({ name }) => name === "first-contentful-paint")?.startTime ?? 0];
+        return [tile, await painted(() => document.querySelector("feeding-tray button.deed")), performance.getEntriesByType("paint").find(({ name }) => name === "first-contentful-paint")?.startTime ?? 0];
       }""";
 
   private static final String RECORD = """
       async () => {
         const start = performance.now();
         document.querySelector("feeding-tray button.deed").click();
-        await until(() => document.querySelector("undo-toast button.undo"));
-        return await painted() - start;
+        return await painted(() => document.querySelector("undo-toast button.undo")) - start;
       }""";
 
   private static final String SWITCH = """
@@ -69,8 +66,7 @@ public final class PhoneBenchmark {
         const start = performance.now();
         const before = document.querySelector("main > *");
         location.hash = `#/${place}`;
-        await until(() => document.querySelector("main > * h1") && document.querySelector("main > *") !== before);
-        return await painted() - start;
+        return await painted(() => document.querySelector("main > * h1") && document.querySelector("main > *") !== before) - start;
       }""";
 
   private final Handset handset;
