@@ -45,6 +45,7 @@ const later = {
   "join-page": people,
   "first-start": people,
   "reset-page": people,
+  "mailbox-page": people,
   "trust-page": people,
   "people-page": people,
   "tank-list": people,

@@ -8,9 +8,9 @@ import { Element } from "./ui/element.js";
 const pages = {
   feed: "feed-page", today: "today-page", fish: "fish-page", more: "more-page", tanks: "tank-list", setup: "setup-page", sources: "sources-page", "sign-in": "sign-in",
   join: "join-page", week: "week-page", water: "water-page", feeders: "feeder-page", records: "records-page", history: "history-page", "first-start": "first-start",
-  people: "people-page", reset: "reset-page", trust: "trust-page", round: "round-page",
+  people: "people-page", reset: "reset-page", mailbox: "mailbox-page", trust: "trust-page", round: "round-page",
 };
-const openToAll = ["sign-in", "join", "first-start", "reset", "trust"];
+const openToAll = ["sign-in", "join", "first-start", "reset", "mailbox", "trust"];
 const needNoTank = ["tanks", "people", "round"];
 
 /** Puts the page that the address names on screen; who is not signed in, or has no tank open, is asked first. @param {Desk} desk */

@@ -2,8 +2,10 @@ import { FirstStart } from "./first-start.js";
 import { HouseholdPeople } from "./household-people.js";
 import { HouseholdTools } from "./household-tools.js";
 import { JoinPage } from "./join-page.js";
+import { MailboxPage } from "./mailbox-page.js";
 import { MemberCard } from "./member-card.js";
 import { OwnData } from "./own-data.js";
+import { OwnMailbox } from "./own-mailbox.js";
 import { OwnPasskeys } from "./own-passkeys.js";
 import { OwnPhones } from "./own-phones.js";
 import { PeoplePage } from "./people-page.js";
@@ -21,8 +23,10 @@ export const elements = {
   "household-people": HouseholdPeople,
   "household-tools": HouseholdTools,
   "join-page": JoinPage,
+  "mailbox-page": MailboxPage,
   "member-card": MemberCard,
   "own-data": OwnData,
+  "own-mailbox": OwnMailbox,
   "own-passkeys": OwnPasskeys,
   "own-phones": OwnPhones,
   "people-page": PeoplePage,

@@ -17,6 +17,7 @@ export class PeoplePage extends Element {
           <household-people .desk=${desk} .household=${household}></household-people>`)}</div>
         <div class="stack">
           <own-phones .desk=${desk}></own-phones>
+          <own-mailbox .desk=${desk}></own-mailbox>
           <own-passkeys .desk=${desk}></own-passkeys>
           <own-data .desk=${desk}></own-data>
         </div>

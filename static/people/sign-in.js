@@ -1,12 +1,13 @@
 import { html } from "lit";
-import { getJson, SaidNo, SignInNeeded } from "../sync/http.js";
+import { getJson, postJson, SaidNo, SignInNeeded } from "../sync/http.js";
 import { t } from "../text/index.js";
+import { language } from "../text/language.js";
 import { Element } from "../ui/element.js";
 import { passkeyProof, PutAway, whyNoPasskeys } from "./passkey.js";
 
 /** The first page: who are you? Later, when the session ran out, the same question with the records left in peace. */
 export class SignIn extends Element {
-  static properties = { trouble: { state: true }, waiting: { state: true }, first: { state: true } };
+  static properties = { trouble: { state: true }, waiting: { state: true }, first: { state: true }, letters: { state: true }, told: { state: true } };
 
   constructor() {
     super();
@@ -15,6 +16,10 @@ export class SignIn extends Element {
     this.waiting = false;
     /** Whether this server still waits for its first steward. */
     this.first = false;
+    /** Whether this server sends letters, as far as it was asked. */
+    this.letters = false;
+    /** What came of asking for one. */
+    this.told = "";
   }
 
   async connectedCallback() {
@@ -41,9 +46,28 @@ export class SignIn extends Element {
           @click=${() => this.#passkey()}>${t("passkey.signIn")}</button></p>`}
         <p>${t("people.signIn.once")}</p>
         <plain-address></plain-address>
-        <details><summary>${t("people.signIn.forgot")}</summary><p>${t("people.signIn.forgotMeans")}</p></details>
+        <details @toggle=${this.#ask}><summary>${t("people.signIn.forgot")}</summary><div class="stack">
+          <p>${t("people.signIn.forgotMeans")}</p>
+          ${this.letters ? html`<p>${t("people.signIn.letterMeans")}</p>
+            <p><button type="button" class="firm letter" ?disabled=${this.waiting} @click=${this.#letter}>${t("people.signIn.letter")}</button></p>
+            <p role="status">${this.told}</p>` : ""}</div></details>
         ${this.first ? html`<p><a class="firm" href="#/first-start">${t("people.firstStart.link")}</a></p>` : ""}
       </form>`;
+  }
+
+  async #ask() {
+    this.letters ||= await getJson("/api/v1/mailbox").then(({ sends }) => sends, () => false);
+  }
+
+  async #letter() {
+    const box = /** @type {HTMLInputElement} */ (this.querySelector("input[name=name]"));
+    const name = box.value.trim();
+    this.told = name ? "" : t("people.signIn.letterFor");
+    if (!name) return box.focus();
+    this.waiting = true;
+    this.told = await postJson("/api/v1/mailbox/reset", { name, language: language() })
+      .then(() => t("people.signIn.letterSent", { name }), () => t("people.signIn.offline"));
+    this.waiting = false;
   }
 
   /** @param {SubmitEvent} event */

@@ -77,7 +77,7 @@ async function exchange(path, request) {
   }
   if (answer.status === 401) throw new SignInNeeded(`${path} answers 401`);
   if (answer.status === 403) throw new NotAllowed(`${path} answers 403`, kindIn(text));
-  if (answer.status === 204) return null;
+  if (answer.status === 202 || answer.status === 204) return null;
   const json = parsed(answer, text);
   if (answer.ok) return json;
   // A full or failing server may be well again later; what it says then is no verdict on what was sent.

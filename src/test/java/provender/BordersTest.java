@@ -100,6 +100,13 @@ class BordersTest {
   }
 
   @Test
+  void only_the_mail_package_speaks_to_a_mail_server_and_nobody_names_it() {
+    noClasses().that().resideOutsideOfPackage("provender.mail")
+        .should().dependOnClassesThat().resideInAnyPackage("io.quarkus.mailer..", "provender.mail")
+        .check(OURS);
+  }
+
+  @Test
   void reading_the_tables_knows_nothing_of_the_rest() {
     classes().that().resideInAPackage("provender.reference")
         .should().onlyDependOnClassesThat(

@@ -21,6 +21,6 @@ public interface PersonStore {
 
   List<ChangeIn> changes(String keeperId);
 
-  /** Puts another name in place of someone's and takes every way in from them: password, phones, passkeys, links. */
+  /** Puts another name in place of someone's and takes every way in from them: password, phones, passkeys, links, mail. */
   void erase(String keeperId, String neutralName, String passwordHash);
 }

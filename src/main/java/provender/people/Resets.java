@@ -11,7 +11,7 @@ import provender.people.PeopleStore.Account;
 import provender.people.PeopleStore.Membership;
 
 /**
- * A new password for who forgot theirs, by a link that works once. A steward can make one only for people whose every
+ * A new password for who forgot theirs, by a link that works once: from a steward, from the console, or in a letter. A steward can make one only for people whose every
  * household is theirs: whoever holds the link could sign in, and must gain nothing that was not theirs to give.
  */
 public final class Resets {
@@ -37,8 +37,13 @@ public final class Resets {
     }
     return members.together(household, () -> {
       members.note(household, new Change(now, steward.id(), about, What.RESET, null));
-      return code(about, now);
+      return code(about, LASTS, now);
     });
+  }
+
+  /** For a letter to the keeper's own confirmed address; nothing changes for them until the link is followed. */
+  String byMail(Keeper keeper, Duration lasts, Instant now) {
+    return code(keeper.id(), lasts, now);
   }
 
   /** For whoever sits at the server, when no steward can help: also ends every session; null when nobody has the name. */
@@ -48,7 +53,7 @@ public final class Resets {
       return null;
     }
     sessions.closeAll(account.keeper().id());
-    return code(account.keeper().id(), now);
+    return code(account.keeper().id(), LASTS, now);
   }
 
   /** Takes the new password; every phone of theirs has to sign in anew. A password that is refused leaves the link as it was. */
@@ -59,16 +64,16 @@ public final class Resets {
     }
     Keeper keeper = members.takeReset(Secrets.hash(code), now);
     if (keeper == null) {
-      return Entry.refused("code", "a link that is not used up and not older than a day");
+      return Entry.refused("code", "a link that is not used up and not too old");
     }
     members.changePassword(keeper.id(), Passwords.hash(password));
     sessions.closeAll(keeper.id());
     return new Entry(keeper, List.of());
   }
 
-  private String code(String keeper, Instant now) {
+  private String code(String keeper, Duration lasts, Instant now) {
     String code = Secrets.make();
-    members.addReset(keeper, Secrets.hash(code), now.plus(LASTS));
+    members.addReset(keeper, Secrets.hash(code), now.plus(lasts));
     return code;
   }
 }

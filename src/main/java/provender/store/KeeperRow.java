@@ -4,6 +4,7 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import org.jspecify.annotations.Nullable;
 
 /** Someone who signs in. */
 @Entity
@@ -15,4 +16,7 @@ class KeeperRow {
 
   @Column(name = "password_hash")
   String passwordHash;
+
+  @Column(name = "mail_address")
+  @Nullable String mailAddress;
 }

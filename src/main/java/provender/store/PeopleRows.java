@@ -29,5 +29,8 @@ final class PeopleRows {
   static class Resets implements PanacheRepositoryBase<ResetRow, String> {}
 
   @ApplicationScoped
+  static class Unconfirmed implements PanacheRepositoryBase<MailboxRow, String> {}
+
+  @ApplicationScoped
   static class Passkeys implements PanacheRepositoryBase<PasskeyRow, PasskeyRow.Key> {}
 }

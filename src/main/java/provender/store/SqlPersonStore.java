@@ -19,6 +19,7 @@ class SqlPersonStore implements PersonStore {
   private final PeopleRows.PhoneSessions sessions;
   private final PeopleRows.Passkeys passkeys;
   private final PeopleRows.Resets resets;
+  private final PeopleRows.Unconfirmed unconfirmed;
   private final Tanks tanks;
   private final RowFence fence;
 
@@ -30,6 +31,7 @@ class SqlPersonStore implements PersonStore {
       PeopleRows.PhoneSessions sessions,
       PeopleRows.Passkeys passkeys,
       PeopleRows.Resets resets,
+      PeopleRows.Unconfirmed unconfirmed,
       Tanks tanks,
       RowFence fence) {
     this.households = households;
@@ -39,6 +41,7 @@ class SqlPersonStore implements PersonStore {
     this.sessions = sessions;
     this.passkeys = passkeys;
     this.resets = resets;
+    this.unconfirmed = unconfirmed;
     this.tanks = tanks;
     this.fence = fence;
   }
@@ -74,9 +77,10 @@ class SqlPersonStore implements PersonStore {
 
   @Override
   public void erase(String keeperId, String neutralName, String passwordHash) {
-    keepers.update("name = ?1, passwordHash = ?2 where id = ?3", neutralName, passwordHash, keeperId);
+    keepers.update("name = ?1, passwordHash = ?2, mailAddress = null where id = ?3", neutralName, passwordHash, keeperId);
     sessions.delete("keeperId", keeperId);
     passkeys.delete("key.keeper", keeperId);
     resets.delete("keeperId", keeperId);
+    unconfirmed.delete("keeperId", keeperId);
   }
 }

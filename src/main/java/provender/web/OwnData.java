@@ -9,6 +9,7 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import provender.passkey.Passkeys;
 import provender.people.Keeper;
+import provender.people.Mailboxes;
 import provender.people.MemberStore.Change;
 import provender.people.PersonStore;
 import provender.people.PersonStore.Belonging;
@@ -28,18 +29,21 @@ class OwnData {
   private final PersonStore persons;
   private final Sessions sessions;
   private final Passkeys passkeys;
+  private final Mailboxes mailboxes;
   private final JournalStore journals;
 
-  OwnData(PersonStore persons, Sessions sessions, Passkeys passkeys, JournalStore journals) {
+  OwnData(PersonStore persons, Sessions sessions, Passkeys passkeys, Mailboxes mailboxes, JournalStore journals) {
     this.persons = persons;
     this.sessions = sessions;
     this.passkeys = passkeys;
+    this.mailboxes = mailboxes;
     this.journals = journals;
   }
 
   ObjectNode of(Keeper keeper, Instant now) {
     ObjectNode data = JSON.createObjectNode().put("writtenAt", now.toString());
-    data.putObject("person").put("id", keeper.id()).put("name", keeper.name());
+    data.putObject("person").put("id", keeper.id()).put("name", keeper.name())
+        .put("mailAddress", mailboxes.address(keeper));
     ArrayNode households = data.putArray("households");
     ArrayNode phones = data.putArray("phones");
     sessions.devices(keeper, "", now).forEach(one -> phones.addObject()

@@ -78,7 +78,7 @@ class OwnDataResource {
   @Operation(
       summary = "All that is kept about the signed-in keeper, as JSON",
       description =
-          "Name, households, phones, passkeys, changes they made or that were about them, and every entry they recorded, in every household"
+          "Name, mail address, households, phones, passkeys, changes they made or that were about them, and every entry they recorded, in every household"
               + " they belong or belonged to. A journal that is damaged is named in damagedTanks.")
   public Response export() {
     String text = data.of(signed.keeper(), Instant.now()).toPrettyString();

@@ -7,6 +7,9 @@ import provender.passkey.Passkeys;
 import provender.people.Erasure;
 import provender.people.FirstStart;
 import provender.people.Households;
+import provender.people.Letters;
+import provender.people.MailboxStore;
+import provender.people.Mailboxes;
 import provender.people.MemberStore;
 import provender.people.Members;
 import provender.people.PeopleStore;
@@ -46,6 +49,12 @@ final class PeopleBeans {
   @Singleton
   Resets resets(PeopleStore people, MemberStore members, SessionStore sessions) {
     return new Resets(people, members, sessions);
+  }
+
+  @Produces
+  @Singleton
+  Mailboxes mailboxes(PeopleStore people, MailboxStore mailboxes, Resets resets, Letters letters) {
+    return new Mailboxes(people, mailboxes, resets, letters);
   }
 
   @Produces

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class EveryPageIT {
   static final List<String> PAGES =
-      List.of("feed", "today", "week", "fish", "fish/emperor", "more", "tanks", "join/some-code", "people", "round", "reset/some-code", "trust", "sources", "setup", "setup/tank/", "setup/add-fish",
+      List.of("feed", "today", "week", "fish", "fish/emperor", "more", "tanks", "join/some-code", "people", "round", "reset/some-code", "mailbox/some-code", "trust", "sources", "setup", "setup/tank/", "setup/add-fish",
           "setup/new-fish/Zebrasoma%20flavescens", "setup/size/emperor", "setup/measure/new", "setup/food/new",
           "setup/recipe/new", "feeders", "feeders/new", "feeders/part", "feeders/pellet-feeder/set", "feeders/pellet-feeder/fill",
           "feeders/pellet-feeder/weigh", "water", "water/test", "water/exchange", "water/dosing", "water/wanted", "records", "history/unknown");

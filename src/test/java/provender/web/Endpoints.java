@@ -30,6 +30,9 @@ final class Endpoints {
           entry("password", "{\"old\":\"not the old one\",\"password\":\"long enough to pass\"}"),
           entry("confirm", "{\"password\":\"not their password\"}"),
           entry("credential", "{\"name\":\"A phone\",\"credential\":{}}"),
+          entry("mailbox", "{\"address\":\"someone@tank.example\",\"password\":\"not their password\"}"),
+          entry("code", "{\"code\":\"guessed\"}"),
+          entry("name", "{\"name\":\"Nobody of this name\"}"),
           entry("renamed", "{\"name\":\"A phone\"}"),
           entry("", ""));
 
