@@ -43,7 +43,7 @@ class MailboxIT {
     assertThat(page.locator("own-mailbox [role=status]")).containsText("on its way to " + ADDRESS);
 
     page.navigate(glass.url() + linkIn(0));
-    page.locator("mailbox-page button.primary").click();
+    page.locator("mailbox-page button.deed").click();
     assertThat(page.locator("mailbox-page [role=status]")).containsText("Kept.");
     page.locator("mailbox-page a").click();
     page.locator("feed-page h1").waitFor();
