@@ -20,7 +20,7 @@ public final class Mailboxes {
   /** As long as a code sent another way may count (OWASP ASVS 5.0, 6.5.5). */
   public static final Duration LASTS = Duration.ofMinutes(10);
 
-  /** What a mailbox can hold against nobody: more letters than that in an hour are not sent. */
+  /** Whoever asks under somebody else's name cannot flood their mailbox. */
   private static final int MOST_IN_AN_HOUR = 5;
 
   private static final int REMEMBERED = 10_000;

@@ -11,8 +11,9 @@ import provender.people.PeopleStore.Account;
 import provender.people.PeopleStore.Membership;
 
 /**
- * A new password for who forgot theirs, by a link that works once: from a steward, from the console, or in a letter. A steward can make one only for people whose every
- * household is theirs: whoever holds the link could sign in, and must gain nothing that was not theirs to give.
+ * A new password for who forgot theirs, by a link that works once: from a steward, from the console, or in a letter. A steward
+ * can make one only for people whose every household is theirs: whoever holds the link could sign in, and must gain nothing that
+ * was not theirs to give.
  */
 public final class Resets {
   public static final Duration LASTS = Duration.ofHours(24);

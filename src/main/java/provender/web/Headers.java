@@ -19,10 +19,11 @@ class Headers {
       "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
           + " connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
-  private final HeldFiles held = new HeldFiles();
+  private final HeldFiles held;
   private final boolean https;
 
-  Headers(@ConfigProperty(name = "provender.https") boolean https) {
+  Headers(HeldFiles held, @ConfigProperty(name = "provender.https") boolean https) {
+    this.held = held;
     this.https = https;
   }
 

@@ -1,6 +1,7 @@
 package provender.web;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.inject.Singleton;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -13,7 +14,8 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The versions of the files that phones hold, as the build wrote them into the service worker: what is held already is not sent again. */
-final class HeldFiles {
+@Singleton
+class HeldFiles {
   private static final Pattern SHELL = Pattern.compile("^const SHELL = (.*);$", Pattern.MULTILINE);
 
   private final Map<String, String> tags = new HashMap<>();

@@ -25,8 +25,8 @@ class PackedFiles {
 
   private final Map<String, Buffer> packed = new HashMap<>();
 
-  PackedFiles() throws IOException {
-    for (String path : new HeldFiles().paths()) {
+  PackedFiles(HeldFiles held) throws IOException {
+    for (String path : held.paths()) {
       String file = path.equals("/") ? "/index.html" : path;
       try (InputStream found = PackedFiles.class.getResourceAsStream("/META-INF/resources" + file + ".br")) {
         if (found != null) {
