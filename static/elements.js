@@ -1,4 +1,5 @@
 /** @import { Elements } from "./types.js" */
+import { idle } from "./desk/rhythm.js";
 import { FeedPage } from "./feeding/feed-page.js";
 import { FeedingList } from "./feeding/feeding-list.js";
 import { FeedingRow } from "./feeding/feeding-row.js";
@@ -64,10 +65,10 @@ export async function make(page) {
   if (!customElements.get(page)) define((await later[page]()).elements);
 }
 
-/** Makes one page after the other, each in a moment of its own, so that nobody waits for any when going there. */
+/** Makes one page after the other, each in a moment in which nobody taps, so that nobody waits for any when going there. */
 export async function makeRest() {
   for (const page of Object.keys(later)) {
-    await new Promise((soon) => setTimeout(soon));
+    await idle();
     await make(page);
   }
 }

@@ -1,7 +1,8 @@
 /** @import { Desk } from "./types.js" */
 /** @import { NavBar } from "./ui/nav-bar.js" */
-import { t } from "./text/index.js";
 import { make } from "./elements.js";
+import { pageOf } from "./standing-pages.js";
+import { t } from "./text/index.js";
 import { Element } from "./ui/element.js";
 
 /** @type {Record<string, string>} */
@@ -44,7 +45,8 @@ function mount(tag, desk) {
   if (main.firstElementChild?.localName === tag) return;
   if (!customElements.get(tag)) return void make(tag).then(() => show(desk));
   const moved = main.firstElementChild !== null;
-  main.replaceChildren(Object.assign(document.createElement(tag), { desk }));
+  /** @type {HTMLDialogElement | null} */ (main.querySelector("dialog[open]"))?.close();
+  main.replaceChildren(pageOf(tag, desk));
   showTitle(tag);
   scrollTo(0, 0);
   // Whoever hears the page instead of seeing it is taken to its beginning.

@@ -481,6 +481,11 @@ export interface Ration {
   foods: { food: string; grams: Band }[];
 }
 
+/** What can be held against another day; see engine/sums.js. */
+export interface Sums extends Pick<Today, "days"> {
+  fish: Pick<Fish, "id" | "weekDueKj" | "weekGotKj">[];
+}
+
 /** What a feeding can be tapped in from: a part of {@link Today} that is kept on the phone. */
 export interface Glance extends Pick<Today, "day" | "minute" | "tank" | "feedings" | "measures" | "ownFoods" | "recipes"> {
   fish: Pick<Fish, "id" | "name" | "commonName" | "species" | "count">[];

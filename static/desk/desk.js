@@ -270,6 +270,11 @@ export class Desk extends EventTarget {
     return this.#opened().endOf(day);
   }
 
+  /** What the open tank and each fish were due and got in the weeks to the end of a day. @param {number} day epoch day */
+  sumsTo(day) {
+    return this.#opened().sumsTo(day);
+  }
+
   /** Who is reckoned to have got how much of one of the last days' feedings. @param {string} feeding its id */
   shares(feeding) {
     return this.#opened().shares(feeding);

@@ -1,4 +1,4 @@
-/** @import { Entry, Glance, Share, Tank, TankRow, Today, Water } from "../types.js" */
+/** @import { Entry, Glance, Share, Sums, Tank, TankRow, Today, Water } from "../types.js" */
 /** @import { Engine } from "../engine/index.js" */
 import { glanceAt } from "../engine/glance.js";
 import { isoAt, isoOf } from "../text/local-time.js";
@@ -102,12 +102,17 @@ export class OpenTank {
     return this.#once("endOf", this.isoAt(day, 1439));
   }
 
+  /** @param {number} day epoch day @returns {Promise<Sums>} */
+  sumsTo(day) {
+    return this.#once("sumsTo", this.isoAt(day, 1439));
+  }
+
   /** @param {string} feeding @returns {Promise<Share[]>} */
   shares(feeding) {
     return this.#engine.ask("shares", this.tank.id, this.nowIso(), feeding);
   }
 
-  /** @param {"water" | "endOf"} ask @param {string} then */
+  /** @param {"water" | "endOf" | "sumsTo"} ask @param {string} then */
   #once(ask, then) {
     const name = ask === "water" ? ask : `${ask} ${then}`;
     const known = this.#asked.get(name);

@@ -1,5 +1,6 @@
 const EVERY_MILLIS = 5 * 60_000;
 const A_BURST_MILLIS = 50;
+const UNTIL_SETTLED_MILLIS = 5_000;
 
 /** When the day is reckoned anew: after a tap, after news, every few minutes, and when somebody looks at the page again. */
 export class Rhythm {
@@ -35,4 +36,14 @@ export class Rhythm {
 /** That what was just changed is on screen. A page in the background is never painted, so that is not waited for there. @returns {Promise<void>} */
 export function painted() {
   return new Promise((seen) => (document.hidden ? setTimeout(seen, A_BURST_MILLIS) : requestAnimationFrame(() => setTimeout(seen))));
+}
+
+/** That there is nothing to do; not every browser tells. @returns {Promise<unknown>} */
+export function idle() {
+  return new Promise((now) => ("requestIdleCallback" in globalThis ? requestIdleCallback(now) : setTimeout(now, A_BURST_MILLIS)));
+}
+
+/** That whoever opened the page has had time for a first tap. @returns {Promise<void>} */
+export function settled() {
+  return new Promise((now) => setTimeout(now, UNTIL_SETTLED_MILLIS));
 }

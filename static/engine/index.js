@@ -9,7 +9,7 @@ export class Engine {
   #open = new Map();
   #asked = 0;
 
-  /** @param {"open" | "take" | "today" | "endOf" | "water" | "shares" | "history" | "calc"} ask @param {...unknown} args @returns {Promise<any>} */
+  /** @param {"open" | "take" | "today" | "endOf" | "sumsTo" | "water" | "shares" | "history" | "calc"} ask @param {...unknown} args @returns {Promise<any>} */
   ask(ask, ...args) {
     return new Promise((done, failed) => {
       this.#open.set(++this.#asked, { done, failed });

@@ -1,6 +1,7 @@
 /** @import { Bench, Book, Entry, Today } from "../types.js" */
 /** @import { LookBack } from "../store/look-back.js" */
 import { glanceOf } from "./glance.js";
+import { sumsOf } from "./sums.js";
 
 const DAY_MILLIS = 86_400_000;
 const KEEP_AFTER_MILLIS = 800;
@@ -68,6 +69,11 @@ export class Reckoner {
       takeAll(this.#of(tank), earlier);
     }
     return this.#of(tank).today(then);
+  }
+
+  /** What of it can be held against another day. @param {string} tank @param {string} then its last minute */
+  async sumsTo(tank, then) {
+    return sumsOf(await this.endOf(tank, then));
   }
 
   /** @param {string} tank @param {string} now */

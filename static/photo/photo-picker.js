@@ -23,6 +23,11 @@ export class PhotoPicker extends Element {
     this.picture = null;
   }
 
+  connectedCallback() {
+    super.connectedCallback();
+    this.requestUpdate();
+  }
+
   disconnectedCallback() {
     super.disconnectedCallback();
     this.#show(null);

@@ -29,6 +29,11 @@ export class PhotoStrip extends Element {
     this.mayChange = false;
   }
 
+  connectedCallback() {
+    super.connectedCallback();
+    this.requestUpdate();
+  }
+
   disconnectedCallback() {
     super.disconnectedCallback();
     for (const address of this.#addresses.values()) if (address.startsWith("blob:")) URL.revokeObjectURL(address);

@@ -28,6 +28,8 @@ export class Element extends LitElement {
   connectedCallback() {
     super.connectedCallback();
     this.#desk?.addEventListener("changed", this.#changed);
+    // A page that comes back has heard nothing meanwhile.
+    if (this.#desk) this.requestUpdate();
   }
 
   disconnectedCallback() {

@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
+import { Asked } from "../ui/asked.js";
 import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
@@ -9,8 +10,10 @@ import { feederNamed, fishNamed, foodName, label } from "../ui/names.js";
 import { language } from "../text/language.js";
 import { dayName, grams, kj, percent, plain, t } from "../text/index.js";
 import { fishDiet, fishHeading } from "./fish-week.js";
-import { endsBefore, sumOf, week, weeksBack, weeksOf } from "./weeks.js";
-/** @import { Desk, Finding, Step, Today } from "../types.js" */
+import { behindDay } from "./behind.js";
+import { sumOf, week, weeksBack } from "./weeks.js";
+/** @import { Desk, Finding, Step, Sums, Today } from "../types.js" */
+/** @import { Behind } from "./behind.js" */
 
 const linesOfAdvice = 3;
 const hardlyFed = 0.25;
@@ -21,37 +24,34 @@ export class WeekPage extends Element {
   #shown = new BitByBit(this, 0, 4);
   /** Weeks before this one. */
   #back = 0;
-  /** As the tank stood at the end of some days, reckoned once for each state of the journal. @type {Map<number, Today>} */
-  #ends = new Map();
-  /** @type {Today | null} */
-  #reckonedFor = null;
-  /** The days that are being asked about. @type {Set<number>} */
-  #asked = new Set();
+  /** @type {Asked<Behind>} */
+  #behind = new Asked(this);
 
   render() {
     const { desk } = this;
     const now = desk?.today;
     if (!desk || !now) return html`<p role="status">${t("page.opening")}</p>`;
     const end = now.day - week * this.#back;
-    const today = this.#at(desk, now, end);
-    const before = this.#at(desk, now, end - week);
+    const behind = this.#of(desk, now, end);
+    const today = this.#back ? behind?.today : now;
     return html`
       <page-head .tank=${now.tank.name} .heading=${t("week.heading")} .when=${this.#span(end, now.day)} .status=${desk.status}></page-head>
       <p class="row steps"><button type="button" class="firm" @click=${() => this.#step(1)} ?disabled=${this.#back >= weeksBack - 1}>${t("week.earlier")}</button>
         <button type="button" class="firm" @click=${() => this.#step(-1)} ?disabled=${this.#back === 0}>${t("week.later")}</button>
         <button type="button" class="firm" @click=${() => print()}>${t("week.print")}</button></p>
-      ${today ? this.#columns(desk, now, { end, today, before }) : html`<p role="status">${t("page.opening")}</p>`}
+      ${today ? guard([today, behind, desk.reference, language(), this.#shown.drawn], () => this.#columns(desk, now, today, behind))
+        : html`<p role="status">${t("page.opening")}</p>`}
       <why-dialog .sources=${desk.reference.sources} .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
 
-  /** @param {Desk} desk @param {Today} now @param {{ end: number, today: Today, before: Today | undefined }} span */
-  #columns(desk, now, { end, today, before }) {
-    const ends = endsBefore(end).map((day) => this.#at(desk, now, day));
+  /** @param {Desk} desk @param {Today} now @param {Today} today @param {Behind | undefined} behind undefined while it is being reckoned */
+  #columns(desk, now, today, behind) {
+    const before = behind?.before;
     return html`<div class="columns">
       <div class="stack">
         ${this.#advice(desk, today)}
         ${this.#energy(today, before)}
-        <week-chart .weeks=${guard([end, ...ends], () => weeksOf(end, ends))} .day=${now.day}></week-chart>
+        <week-chart .weeks=${behind?.weeks ?? []} .day=${now.day}></week-chart>
       </div>
       <section class="stack fishes">
         <h2>${t("week.fish")}</h2>
@@ -63,27 +63,10 @@ export class WeekPage extends Element {
     </div>`;
   }
 
-  /**
-   * How the tank stood at the end of a day; undefined while that is being reckoned for the first time.
-   * @param {Desk} desk @param {Today} now @param {number} day
-   */
-  #at(desk, now, day) {
-    if (this.#reckonedFor !== now) this.#asked = new Set();
-    this.#reckonedFor = now;
-    if (day === now.day) return now;
-    if (!this.#asked.has(day)) {
-      this.#asked.add(day);
-      this.#ask(desk, now, day);
-    }
-    return this.#ends.get(day);
-  }
-
-  /** What stood before stays on screen until the answer is there. @param {Desk} desk @param {Today} now @param {number} day */
-  async #ask(desk, now, day) {
-    const then = await desk.endOf(day);
-    if (this.#reckonedFor !== now) return;
-    this.#ends.set(day, then);
-    this.requestUpdate();
+  /** What stands behind a day; that of an older state of the journal stays on screen until the answer is there. @param {Desk} desk @param {Today} now @param {number} end */
+  #of(desk, now, end) {
+    const behind = this.#behind.of([now, end], () => behindDay(desk, now, end));
+    return behind?.end === end ? behind : undefined;
   }
 
   /** @param {number} end @param {number} today */
@@ -104,7 +87,7 @@ export class WeekPage extends Element {
     </section>`;
   }
 
-  /** @param {Today} today @param {Today | undefined} before undefined while it is being reckoned */
+  /** @param {Today} today @param {Sums | undefined} before undefined while it is being reckoned */
   #energy(today, before) {
     const now = sumOf(today.days.slice(-week));
     const then = before && sumOf(before.days.slice(-week));

@@ -1,5 +1,5 @@
 /** A quarter of weeks, read from how the tank stood at the ends of some of them. */
-/** @import { Today } from "../types.js" */
+/** @import { Sums } from "../types.js" */
 
 export const week = 7;
 export const weeksBack = 13;
@@ -16,10 +16,9 @@ export function endsBefore(end) {
   return ends;
 }
 
-/** One week a row, the oldest first; none before all ends are known. @param {number} end @param {(Today | undefined)[]} ends */
+/** One week a row, the oldest first. @param {number} end @param {Pick<Sums, "days">[]} ends */
 export function weeksOf(end, ends) {
-  if (!ends.every(Boolean)) return [];
-  const days = new Map(ends.flatMap((at) => at?.days ?? []).map((row) => [row.day, row]));
+  const days = new Map(ends.flatMap((at) => at.days).map((row) => [row.day, row]));
   return Array.from({ length: weeksBack }, (_, place) => {
     const day = end - week * (weeksBack - 1 - place);
     const rows = Array.from({ length: week }, (__, back) => days.get(day - back)).filter((row) => row !== undefined);

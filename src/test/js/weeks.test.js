@@ -14,7 +14,3 @@ test("four ends tell of every day of a quarter of weeks", () => {
   assert.deepEqual(weeks.at(-1), { day: 1000, due: 994 + 995 + 996 + 997 + 998 + 999 + 1000, given: 3489.5, low: 0, high: 13958 });
   assert.deepEqual(weeks.map(({ day, due }) => due - 7 * (day - 3)), Array(weeksBack).fill(0));
 });
-
-test("no week is shown before all of them are known", () => {
-  assert.deepEqual(weeksOf(1000, [endOf(916), undefined, endOf(972), endOf(1000)]), []);
-});
