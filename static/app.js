@@ -3,7 +3,6 @@ import { settled } from "./desk/rhythm.js";
 import { makeFirst, makeRest } from "./elements.js";
 import { Engine, readReference } from "./engine/index.js";
 import { sayAnew, show } from "./frame.js";
-import { drawAhead } from "./standing-pages.js";
 import { PhoneStore } from "./store/phone-store.js";
 import { Sync } from "./sync/sync.js";
 import { loadText } from "./text/index.js";
@@ -26,7 +25,7 @@ async function start() {
   desk.addEventListener("changed", () => show(desk));
   addEventListener("more-page-language", () => sayAnew(desk));
   show(desk);
-  settled().then(makeRest).then(() => drawAhead(desk));
+  settled().then(makeRest);
   await sync.start();
   navigator.storage?.persist?.();
   if (localStorage.getItem("provender.awake") === "on") import("./ui/awake.js").then(({ keepAwake }) => keepAwake());

@@ -13,7 +13,7 @@ const filterFrom = 10;
 /** The roster: who is here, how each one fares, and one fish in full beside it. The address names the open fish. */
 export class FishPage extends ToldPage {
   #wanted = "";
-  #shown = new BitByBit(this, 5, 4);
+  #shown = new BitByBit(this, 3, 4);
   /** @type {import("./fish-story.js").Story | null} */
   #story = null;
   /** The fish and the day that the story was told for, and how many photos waited then. @type {unknown[]} */

@@ -14,7 +14,7 @@ const degrees = (/** @type {number} */ value) => withUnit(shown("temperature", v
 
 /** How the tank stands today: the ration, what is lacking, and the four weeks behind it. */
 export class TodayPage extends Element {
-  #shown = new BitByBit(this, 1, 3);
+  #shown = new BitByBit(this, 0, 2);
 
   render() {
     const { desk } = this;
@@ -31,10 +31,10 @@ export class TodayPage extends Element {
         <div class="stack">
           <ration-panel .ration=${today.ration} .foodName=${names}
             @ration-panel-why=${(/** @type {CustomEvent<"due" | "given" | "remaining">} */ event) => this.#whyRation(today, event.detail)}></ration-panel>
-          ${this.#water(today)}
+          ${this.#shown.below(() => this.#water(today))}
         </div>
-        ${guard([today, desk.reference, this.#shown.drawn], () => this.#findings(desk, today, names))}
-        <day-chart .days=${today.days} .day=${today.day}></day-chart>
+        ${guard([today, desk.reference, this.#shown.drawn], () => this.#shown.below(() => this.#findings(desk, today, names)))}
+        ${this.#shown.below(() => html`<day-chart .days=${today.days} .day=${today.day}></day-chart>`)}
       </div>
       <why-dialog .sources=${desk.reference.sources}
         .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;

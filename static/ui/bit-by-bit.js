@@ -1,6 +1,7 @@
-/** A long list drawn over several frames, so that no tap waits for its end. */
+/** A long list or page drawn over several frames, so that no tap waits for its end. */
 export class BitByBit {
   #element;
+  #first;
   #drawn;
   #step;
   #waiting = false;
@@ -8,6 +9,7 @@ export class BitByBit {
   /** @param {{ requestUpdate(): void }} element @param {number} first how many at once @param {number} [step] how many more each time */
   constructor(element, first, step = first) {
     this.#element = element;
+    this.#first = first;
     this.#drawn = first;
     this.#step = step;
   }
@@ -21,6 +23,13 @@ export class BitByBit {
   of(list) {
     if (list.length > this.#drawn) this.#soon();
     return list.slice(0, this.#drawn);
+  }
+
+  /** What stands below comes a frame later. @param {() => unknown} part */
+  below(part) {
+    if (this.#drawn > this.#first) return part();
+    this.#soon();
+    return "";
   }
 
   #soon() {

@@ -1,5 +1,6 @@
 import { html } from "lit";
 import { live } from "lit-html/directives/live.js";
+import { BitByBit } from "./bit-by-bit.js";
 import { Element } from "./element.js";
 import { icon } from "./icons.js";
 import { summon } from "./summon.js";
@@ -18,6 +19,7 @@ const notes = ["estimate", "energy", "basis", "sources"];
  * @fires more-page-language - when another language was read
  */
 export class MorePage extends Element {
+  #shown = new BitByBit(this, 0, 1);
   #leaving = false;
   /** The language that could not be read, if any. */
   #unread = "";
@@ -53,42 +55,50 @@ export class MorePage extends Element {
                 @change=${() => this.#look(name)}><span>${t(`theme.${name}`)}<small>${t(`theme.${name}.means`)}</small></span></label>`)}
             </fieldset>
           </section>
-          <section>
-            <h2>${t("more.units")}</h2>
-            <fieldset class="choices"><legend class="unseen">${t("more.units")}</legend>
-              ${unitSystems.map((name) => html`<label><input type="radio" name="units" .checked=${name === units()}
-                @change=${() => this.#measure(name)}><span>${t(`units.${name}`)}<small>${t(`units.${name}.means`)}</small></span></label>`)}
-            </fieldset>
-          </section>
-          <section>
-            <h2>${t("more.hours")}</h2>
-            <fieldset class="choices"><legend class="unseen">${t("more.hours")}</legend>
-              ${hourCycles.map((name) => html`<label><input type="radio" name="hours" .checked=${name === hours()}
-                @change=${() => this.#tell(name)}><span>${t(`hours.${name}`)}<small>${t(`hours.${name}.means`)}</small></span></label>`)}
-            </fieldset>
-          </section>
-          <section><glass-options></glass-options></section>
-          <section>
-            <h2>${t("more.language")}</h2>
-            <fieldset class="choices"><legend class="unseen">${t("more.language")}</legend>
-              ${languages.map((code) => html`<label><input type="radio" name="language" .checked=${live(code === language())}
-                @change=${() => this.#speak(code)}><span lang=${code}>${t(`language.${code}`)}</span></label>`)}
-            </fieldset>
-            <p role="alert">${this.#unread ? t("more.languageUnread", { language: t(`language.${this.#unread}`) }) : ""}</p>
-          </section>
+          ${this.#shown.below(() => this.#choices())}
         </div>
-        <div class="stack">
-          <section>
-            <h2>${t("more.cautions")}</h2>
-            <dl class="cautions">${cautions.map((key) => html`<div><dt>${t(`cautions.${key}`)}</dt><dd>${t(`cautions.${key}.text`)}</dd></div>`)}</dl>
-          </section>
-          <section>
-            <h2>${t("more.figures")}</h2>
-            <dl class="cautions">${notes.map((key) => html`<div><dt>${t(`figures.${key}`)}</dt><dd>${t(`figures.${key}.text`)}</dd></div>`)}</dl>
-            <p><a class="firm" href="#/sources">${t("more.audit")}</a></p>
-          </section>
-        </div>
+        ${this.#shown.below(() => this.#cautions())}
       </div>`;
+  }
+
+  #choices() {
+    return html`<section>
+        <h2>${t("more.units")}</h2>
+        <fieldset class="choices"><legend class="unseen">${t("more.units")}</legend>
+          ${unitSystems.map((name) => html`<label><input type="radio" name="units" .checked=${name === units()}
+            @change=${() => this.#measure(name)}><span>${t(`units.${name}`)}<small>${t(`units.${name}.means`)}</small></span></label>`)}
+        </fieldset>
+      </section>
+      <section>
+        <h2>${t("more.hours")}</h2>
+        <fieldset class="choices"><legend class="unseen">${t("more.hours")}</legend>
+          ${hourCycles.map((name) => html`<label><input type="radio" name="hours" .checked=${name === hours()}
+            @change=${() => this.#tell(name)}><span>${t(`hours.${name}`)}<small>${t(`hours.${name}.means`)}</small></span></label>`)}
+        </fieldset>
+      </section>
+      <section><glass-options></glass-options></section>
+      <section>
+        <h2>${t("more.language")}</h2>
+        <fieldset class="choices"><legend class="unseen">${t("more.language")}</legend>
+          ${languages.map((code) => html`<label><input type="radio" name="language" .checked=${live(code === language())}
+            @change=${() => this.#speak(code)}><span lang=${code}>${t(`language.${code}`)}</span></label>`)}
+        </fieldset>
+        <p role="alert">${this.#unread ? t("more.languageUnread", { language: t(`language.${this.#unread}`) }) : ""}</p>
+      </section>`;
+  }
+
+  #cautions() {
+    return html`<div class="stack">
+      <section>
+        <h2>${t("more.cautions")}</h2>
+        <dl class="cautions">${cautions.map((key) => html`<div><dt>${t(`cautions.${key}`)}</dt><dd>${t(`cautions.${key}.text`)}</dd></div>`)}</dl>
+      </section>
+      <section>
+        <h2>${t("more.figures")}</h2>
+        <dl class="cautions">${notes.map((key) => html`<div><dt>${t(`figures.${key}`)}</dt><dd>${t(`figures.${key}.text`)}</dd></div>`)}</dl>
+        <p><a class="firm" href="#/sources">${t("more.audit")}</a></p>
+      </section>
+    </div>`;
   }
 
   /** @param {Desk} desk */
