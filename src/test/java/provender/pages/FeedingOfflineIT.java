@@ -57,6 +57,23 @@ class FeedingOfflineIT {
   }
 
   @Test
+  void what_lies_on_the_tray_stays_there_while_its_keeper_looks_at_another_page() {
+    Page page = glass.signedIn();
+    page.locator("feed-page .tile").first().click();
+    page.locator("feed-page .tile").nth(1).click();
+    assertThat(page.locator("feeding-tray button.deed")).isVisible();
+    String tray = page.locator("feeding-tray").innerText();
+    page.locator("nav-bar a[href='#/today']").click();
+    page.locator("today-page ration-panel").waitFor();
+    assertThat(page.locator("feed-page")).hasCount(0);
+    page.locator("nav-bar a[href='#/feed']").click();
+    assertThat(page.locator("feeding-tray button.deed")).isVisible();
+    assertThat(page.locator("feeding-tray").innerText()).isEqualTo(tray);
+    page.locator("feeding-tray button.deed").click();
+    assertThat(page.locator("undo-toast button.undo")).isVisible();
+  }
+
+  @Test
   void offering_algae_takes_the_grazers_off_the_findings_without_a_server() {
     Page page = glass.signedIn();
     Glass.settled(page);
