@@ -1,5 +1,5 @@
 import { Desk } from "./desk/desk.js";
-import { settled } from "./desk/rhythm.js";
+import { idle, settled } from "./desk/rhythm.js";
 import { makeFirst, makeRest } from "./elements.js";
 import { Engine, readReference } from "./engine/index.js";
 import { sayAnew, show } from "./frame.js";
@@ -26,6 +26,7 @@ async function start() {
   addEventListener("more-page-language", () => sayAnew(desk));
   show(desk);
   settled().then(makeRest);
+  await idle();
   await sync.start();
   navigator.storage?.persist?.();
   if (localStorage.getItem("provender.awake") === "on") import("./ui/awake.js").then(({ keepAwake }) => keepAwake());

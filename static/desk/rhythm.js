@@ -1,5 +1,6 @@
 const EVERY_MILLIS = 5 * 60_000;
 const A_BURST_MILLIS = 50;
+const AT_MOST_MILLIS = 1_000;
 const UNTIL_SETTLED_MILLIS = 5_000;
 
 /** When the day is reckoned anew: after a tap, after news, every few minutes, and when somebody looks at the page again. */
@@ -38,9 +39,9 @@ export function painted() {
   return new Promise((seen) => (document.hidden ? setTimeout(seen, A_BURST_MILLIS) : requestAnimationFrame(() => setTimeout(seen))));
 }
 
-/** That there is nothing to do; not every browser tells. @returns {Promise<unknown>} */
+/** That there is nothing to do, or has not been for long; not every browser tells. @returns {Promise<unknown>} */
 export function idle() {
-  return new Promise((now) => ("requestIdleCallback" in globalThis ? requestIdleCallback(now) : setTimeout(now, A_BURST_MILLIS)));
+  return new Promise((now) => ("requestIdleCallback" in globalThis ? requestIdleCallback(now, { timeout: AT_MOST_MILLIS }) : setTimeout(now, A_BURST_MILLIS)));
 }
 
 /** That whoever opened the page has had time for a first tap. @returns {Promise<void>} */
