@@ -26,8 +26,7 @@ async function start() {
   addEventListener("more-page-language", () => sayAnew(desk));
   show(desk);
   settled().then(makeRest);
-  await idle();
-  await sync.start();
+  await sync.start(idle());
   navigator.storage?.persist?.();
   if (localStorage.getItem("provender.awake") === "on") import("./ui/awake.js").then(({ keepAwake }) => keepAwake());
   // Without a service worker only opening with no network is missing.

@@ -50,12 +50,14 @@ export class Sync extends EventTarget {
     });
   }
 
-  async start() {
+  /** Says at once what waits on this phone; turns to the network later. @param {Promise<unknown>} [ready] what comes before the network */
+  async start(ready) {
     const { signal } = this.#stop;
     this.#channel.addEventListener("message", ({ data }) => this.#heard(data), { signal });
     addEventListener("online", () => this.nudge(), { signal });
     document.addEventListener("visibilitychange", () => !document.hidden && this.nudge(), { signal });
     await this.#count();
+    await ready;
     this.#takeTheLead();
   }
 
