@@ -21,8 +21,10 @@ final class EntryBatch {
   private static final String INSERT =
       "insert into journal_entry (household_id, tank_id, seq, id, device, device_seq, kind, happened_at, received_at, written, checksum)"
           + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
-  private static final String KNOWN =
-      "select id, seq, checksum from journal_entry where household_id = ? and tank_id = ? and id = any(?)";
+  /** From the ids to the entries: the other way round, with {@code id = any(?)}, H2 looks through the tank's whole journal. */
+  static final String KNOWN =
+      "select e.id, e.seq, e.checksum from unnest(cast(? as varchar array)) as sent (id) join journal_entry e on e.id = sent.id"
+          + " where e.household_id = ? and e.tank_id = ?";
 
   private EntryBatch() {}
 
@@ -50,9 +52,9 @@ final class EntryBatch {
     Map<String, Known> known = new HashMap<>();
     Array wanted = connection.createArrayOf("varchar", ids.toArray());
     try (PreparedStatement select = connection.prepareStatement(KNOWN)) {
-      select.setString(1, tank.household());
-      select.setString(2, tank.tank());
-      select.setArray(3, wanted);
+      select.setArray(1, wanted);
+      select.setString(2, tank.household());
+      select.setString(3, tank.tank());
       try (ResultSet rows = select.executeQuery()) {
         while (rows.next()) {
           known.put(rows.getString(1), new Known(rows.getLong(2), rows.getLong(3)));
