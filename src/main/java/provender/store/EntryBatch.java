@@ -21,10 +21,13 @@ final class EntryBatch {
   private static final String INSERT =
       "insert into journal_entry (household_id, tank_id, seq, id, device, device_seq, kind, happened_at, received_at, written, checksum)"
           + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
-  /** From the ids to the entries: the other way round, with {@code id = any(?)}, H2 looks through the tank's whole journal. */
+  /**
+   * From the ids to the entries, and joined from that side, so that no database can begin at the other: the plan is made once, when a
+   * journal may be empty, and H2 would then look through the whole of it ever after.
+   */
   static final String KNOWN =
-      "select e.id, e.seq, e.checksum from unnest(cast(? as varchar array)) as sent (id) join journal_entry e on e.id = sent.id"
-          + " where e.household_id = ? and e.tank_id = ?";
+      "select sent.id, e.seq, e.checksum from unnest(cast(? as varchar array)) as sent (id)"
+          + " left join journal_entry e on e.household_id = ? and e.tank_id = ? and e.id = sent.id";
 
   private EntryBatch() {}
 
@@ -57,7 +60,10 @@ final class EntryBatch {
       select.setString(3, tank.tank());
       try (ResultSet rows = select.executeQuery()) {
         while (rows.next()) {
-          known.put(rows.getString(1), new Known(rows.getLong(2), rows.getLong(3)));
+          long seq = rows.getLong(2);
+          if (seq > 0) {
+            known.put(rows.getString(1), new Known(seq, rows.getLong(3)));
+          }
         }
       }
     } finally {

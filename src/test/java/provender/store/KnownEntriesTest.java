@@ -22,10 +22,11 @@ class KnownEntriesTest {
   private static final Pattern LOOKED_AT = Pattern.compile("scanCount: (\\d+)");
 
   @Test
-  void a_batch_is_looked_up_by_its_ids_however_long_the_journal_is() throws Exception {
+  void a_batch_is_looked_up_by_its_ids_however_long_the_journal_has_become_since_the_first_one() throws Exception {
     try (Connection connection = DriverManager.getConnection("jdbc:h2:mem:known;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE", "sa", "")) {
-      fill(connection);
+      begin(connection);
       try (PreparedStatement select = connection.prepareStatement("explain analyze " + EntryBatch.KNOWN)) {
+        fill(connection);
         select.setArray(1, connection.createArrayOf("varchar", IntStream.rangeClosed(1, SENT).mapToObj(i -> "entry-" + i * 100).toArray()));
         select.setString(2, "home");
         select.setString(3, "reef");
@@ -38,7 +39,7 @@ class KnownEntriesTest {
     }
   }
 
-  private static void fill(Connection connection) throws Exception {
+  private static void begin(Connection connection) throws Exception {
     try (Statement statement = connection.createStatement()) {
       for (String script : List.of("V1__households_and_journal.sql", "V10__checksums.sql")) {
         statement.execute(Files.readString(Path.of("src/main/resources/db/migration", script)));
@@ -46,10 +47,9 @@ class KnownEntriesTest {
       statement.execute("insert into household values ('home', 'Home')");
       statement.execute("insert into tank (household_id, id, name, zone, epoch, head) values ('home', 'reef', 'Reef', 'Europe/Berlin', 'e', 0)");
     }
-    insert(connection);
   }
 
-  private static void insert(Connection connection) throws SQLException {
+  private static void fill(Connection connection) throws SQLException {
     try (PreparedStatement insert = connection.prepareStatement(
         "insert into journal_entry (household_id, tank_id, seq, id, device, device_seq, kind, happened_at, received_at, written, checksum)"
             + " values ('home', 'reef', ?, ?, 'phone', ?, 'feeding', '', current_timestamp, '{}', 1)")) {
