@@ -61,7 +61,8 @@ export class Exchange {
     });
     const cursor = await this.#store.copy.cursor(tank.id);
     if (cursor && (sent > 0 || tank.head > cursor.after || cursor.epoch === null)) await this.#pull(tank.id);
-    if (await this.#healing.look(tank.id)) this.#tell.reread(tank.id);
+    // What came for the first time a moment ago is looked at in the next round, when nobody waits for it.
+    if (cursor?.epoch != null && (await this.#healing.look(tank.id))) this.#tell.reread(tank.id);
     if (barred) throw barred;
     await this.#sendPhotos(tank.id);
   }
@@ -120,17 +121,27 @@ export class Exchange {
     }
   }
 
-  /** @param {string} tank */
+  /** The next page is on its way while one is put away. @param {string} tank */
   async #pull(tank) {
+    let coming = this.#page(tank, (await this.#store.copy.cursor(tank))?.after ?? 0);
     for (let more = true; more; ) {
-      const after = (await this.#store.copy.cursor(tank))?.after ?? 0;
-      /** @type {Page} */
-      const page = await getJson(`/api/v1/tanks/${tank}/entries?after=${after}&limit=${MOST_ENTRIES}`);
-      if (await this.#restartWhenSetBack(tank, page.epoch)) continue;
+      const page = await coming;
+      if (await this.#restartWhenSetBack(tank, page.epoch)) {
+        coming = this.#page(tank, 0);
+        continue;
+      }
+      more = page.more && page.entries.length > 0;
+      if (more) coming = this.#page(tank, page.entries.at(-1)?.seq ?? 0);
+      // Should this one not be put away, nobody waits for the next any more.
+      coming.catch(() => {});
       await this.#store.photos.erasedByOthers(page.entries);
       await this.#store.copy.pulled(tank, page);
       if (page.entries.length > 0) this.#tell.entries(tank, page.entries);
-      more = page.more && page.entries.length > 0;
     }
+  }
+
+  /** @param {string} tank @param {number} after @returns {Promise<Page>} */
+  #page(tank, after) {
+    return getJson(`/api/v1/tanks/${tank}/entries?after=${after}&limit=${MOST_ENTRIES}`);
   }
 }

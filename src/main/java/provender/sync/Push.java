@@ -54,6 +54,11 @@ public final class Push {
       TankKey tank, JsonNode sent, Predicate<String> mayRecord, Instant now, Writing writing,
       Map<String, Known> kept, ChangesSoFar changes) {
     JsonNode written = withoutPlace(sent);
+    @Nullable Known known = kept.get(written.path("id").asText());
+    // Under one id, what adds up to the same in the same place is the same, however its JSON is spelt. It was looked at when it came.
+    if (known != null && Checksum.of(written, known.seq()) == known.checksum()) {
+      return Answer.duplicate(written.path("id").asText(), known.seq());
+    }
     EnvelopeReader reader = new EnvelopeReader(written);
     Envelope envelope = reader.read(tank.tank(), mayRecord);
     List<Fault> faults = new ArrayList<>(reader.faults());
@@ -63,19 +68,14 @@ public final class Push {
     if (!faults.isEmpty()) {
       return Answer.refused(written.path("id").asText(), faults);
     }
-    @Nullable Known known = kept.get(envelope.id());
-    if (known == null) {
-      Stored placed = writing.append(envelope, now);
-      long seq = placed.seq();
-      kept.put(envelope.id(), new Known(seq, placed.checksum()));
-      List<String> waiting = changes.waitingAfter(envelope, seq);
-      return waiting.isEmpty() ? Answer.accepted(envelope.id(), seq) : Answer.conflicted(envelope.id(), seq, waiting);
+    if (known != null) {
+      return Answer.refused(envelope.id(), List.of(new Fault("id", "an id of its own: another entry already stands under this one")));
     }
-    // Under one id, what adds up to the same in the same place is the same, however its JSON is spelt.
-    return Checksum.of(written, known.seq()) == known.checksum()
-        ? Answer.duplicate(envelope.id(), known.seq())
-        : Answer.refused(
-            envelope.id(), List.of(new Fault("id", "an id of its own: another entry already stands under this one")));
+    Stored placed = writing.append(envelope, now);
+    long seq = placed.seq();
+    kept.put(envelope.id(), new Known(seq, placed.checksum()));
+    List<String> waiting = changes.waitingAfter(envelope, seq);
+    return waiting.isEmpty() ? Answer.accepted(envelope.id(), seq) : Answer.conflicted(envelope.id(), seq, waiting);
   }
 
   private static Set<String> ids(List<JsonNode> entries) {

@@ -54,6 +54,17 @@ public abstract class JournalStoreContract {
   }
 
   @Test
+  void what_was_kept_is_known_again_when_its_keeper_has_left_since() {
+    List<JsonNode> sent = entries(2);
+    push(sent);
+
+    assertThat(new Push(store()).take(tank(), sent, keeper -> false, NOW).answers()).extracting(Answer::outcome)
+        .containsOnly(Answer.Outcome.DUPLICATE);
+    assertThat(new Push(store()).take(tank(), entries(1), keeper -> false, NOW).answers()).extracting(Answer::outcome)
+        .containsOnly(Answer.Outcome.REFUSED);
+  }
+
+  @Test
   void another_entry_under_a_known_id_is_refused_and_the_first_stands() {
     ObjectNode first = (ObjectNode) entries(1).get(0);
     push(List.of(first));
