@@ -18,7 +18,9 @@ import java.util.UUID;
 public final class Phone {
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  private final HttpClient client = HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+  /** HTTP/1.1, as browsers speak it where there is no TLS. */
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).cookieHandler(new CookieManager()).build();
   private final String url;
   private String keeper = "";
 
