@@ -14,7 +14,7 @@ import PouchDB from "pouchdb";
 const ENTRIES = 10_000;
 const BATCH = 500;
 // A server runs for months: what it takes once its code is compiled. Node's code is compiled by as many rounds.
-const ROUNDS = 8;
+const ROUNDS = 10;
 const PORT = Number(process.env.PORT ?? 8467);
 const root = join(dirname(fileURLToPath(import.meta.url)), "../../..");
 const folder = mkdtempSync(join(tmpdir(), "replicate-")) + "/";
@@ -37,9 +37,10 @@ async function throughEngine() {
   served.use("/", expressPouchDB(Served, { mode: "minimumForPouchDB", logPath: folder + "log.txt", configPath: folder + "config.json" }));
   const server = served.listen(0);
   await new Promise((listening) => server.once("listening", listening));
-  const url = await wiredTo(server.address().port);
+  const wire = await wiredTo(server.address().port);
   const best = {};
   for (let round = 0; round < ROUNDS; round++) {
+    const url = round === 0 ? wire : `http://127.0.0.1:${server.address().port}`;
     const phone = new PouchDB(`${folder}phone-${round}`);
     await phone.bulkDocs(feedings("reef", "teo").map(({ id, ...feeding }) => ({ _id: id, ...feeding })));
     await keepBest(best, "push", async () => (await phone.replicate.to(`${url}/journal-${round}`, { batch_size: BATCH })).docs_written);
@@ -57,10 +58,11 @@ async function throughServer() {
   try {
     const ready = () => fetch(`http://127.0.0.1:${PORT}/q/health/ready`, { signal: AbortSignal.timeout(1_000) }).then(({ ok }) => ok, () => false);
     while (server.exitCode === null && !(await ready())) await new Promise((later) => setTimeout(later, 300));
-    const url = await wiredTo(PORT);
-    const signIn = await ask(url, "/api/v1/session", null, { name: "Maren", password: "demo-lantern-maren" });
+    const wire = await wiredTo(PORT);
+    const signIn = await ask(wire, "/api/v1/session", null, { name: "Maren", password: "demo-lantern-maren" });
     const best = {};
     for (let round = 0; round < ROUNDS; round++) {
+      const url = round === 0 ? wire : `http://127.0.0.1:${PORT}`;
       const tank = (await ask(url, "/api/v1/households/quernhaven/tanks", signIn.cookie, { name: "Reef", zone: "Europe/Berlin" })).said.id;
       const entries = feedings(tank, signIn.said.keeper.id);
       await keepBest(best, "push", () => push(url, signIn.cookie, tank, entries));
@@ -88,7 +90,7 @@ async function pull(url, cookie, tank, path) {
   for (let coming = page(0); coming; ) {
     const { said } = await coming;
     coming = said.more ? page(said.entries.at(-1).seq) : null;
-    for (const entry of said.entries) writeSync(file, JSON.stringify(entry) + "\n");
+    writeSync(file, said.entries.map((entry) => JSON.stringify(entry) + "\n").join(""));
     pulled += said.entries.length;
   }
   fsyncSync(file);
@@ -131,11 +133,13 @@ function newId() {
   return `${time.slice(0, 8)}-${time.slice(8)}-7${randomUUID().slice(15)}`;
 }
 
+/** The bytes of the first round, which goes through the wire, and the quickest of those that do not. */
 async function keepBest(best, way, replicate) {
   bytes = 0;
   const start = performance.now();
   const count = await replicate();
   const millis = Math.round(performance.now() - start);
   if (count !== ENTRIES) throw new Error(`${way}: ${count} of ${ENTRIES}`);
-  if (!best[way] || millis < best[way].millis) best[way] = { millis, bytes };
+  best[way] ??= { millis: Infinity, bytes };
+  if (bytes === 0) best[way].millis = Math.min(best[way].millis, millis);
 }

@@ -22,9 +22,10 @@ import provender.sync.TankKey;
 class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, EntryRow.Key> {
   private static final String IN_TANK = "key.household = ?1 and key.tank = ?2";
 
-  private static final String SUMS =
-      "select e.key.seq, e.checksum from EntryRow e where e.key.household = :household and e.key.tank = :tank"
-          + " and e.key.seq > :after order by e.key.seq";
+  private static final String AFTER =
+      " from EntryRow e where e.key.household = :household and e.key.tank = :tank and e.key.seq > :after order by e.key.seq";
+  private static final String SUMS = "select e.key.seq, e.checksum" + AFTER;
+  private static final String PAGE = "select e.key.seq, e.id, e.written, e.receivedAt, e.checksum" + AFTER;
   private static final int ROWS_AT_ONCE = 50_000;
 
   private final Tanks tanks;
@@ -59,10 +60,9 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     verified.get().mustBeSound(tank);
     fence.enter(tank.household());
     List<Stored> entries = new ArrayList<>();
-    find(IN_TANK + " and key.seq > ?3 order by key.seq", tank.household(), tank.tank(), after)
-        .page(0, limit)
-        .stream()
-        .forEach(row -> entries.add(stored(row)));
+    for (Object[] row : rows(PAGE, tank, after, limit)) {
+      entries.add(new Stored((Long) row[0], (String) row[1], (String) row[2], (Instant) row[3], row[4] instanceof Long checksum ? checksum : 0));
+    }
     return new Page(entries, position(tank));
   }
 
@@ -82,13 +82,13 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     fence.enter(tank.household());
     List<Sum> sums = new ArrayList<>();
     long after = 0;
-    List<Object[]> rows = checksums(tank, after);
+    List<Object[]> rows = rows(SUMS, tank, after, ROWS_AT_ONCE);
     while (!rows.isEmpty()) {
       for (Object[] row : rows) {
         after = (Long) row[0];
         add(sums, after, row[1] instanceof Long checksum ? checksum : 0, size);
       }
-      rows = checksums(tank, after);
+      rows = rows(SUMS, tank, after, ROWS_AT_ONCE);
     }
     return sums;
   }
@@ -103,13 +103,14 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     }
   }
 
-  private List<Object[]> checksums(TankKey tank, long after) {
+  /** Columns only: what is read to be handed on needs no watching for changes. */
+  private List<Object[]> rows(String query, TankKey tank, long after, int most) {
     return getEntityManager()
-        .createQuery(SUMS, Object[].class)
+        .createQuery(query, Object[].class)
         .setParameter("household", tank.household())
         .setParameter("tank", tank.tank())
         .setParameter("after", after)
-        .setMaxResults(ROWS_AT_ONCE)
+        .setMaxResults(most)
         .getResultList();
   }
 
