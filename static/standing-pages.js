@@ -13,10 +13,16 @@ let leftAs = "";
 
 /** A page, as it was left or a new one. @param {string} tag @param {Desk} desk @returns {HTMLElement} */
 export function pageOf(tag, desk) {
+  const stays = staying.includes(tag);
+  if (stays || left.size > 0) clearWhatIsAnothers(desk);
+  const page = left.get(tag) ?? Object.assign(document.createElement(tag), { desk });
+  if (stays) left.set(tag, page);
+  return page;
+}
+
+/** @param {Desk} desk */
+function clearWhatIsAnothers(desk) {
   const as = [desk.keeper?.id, desk.tank?.id, language(), units(), hours()].join(" ");
   if (as !== leftAs) left.clear();
   leftAs = as;
-  const page = left.get(tag) ?? Object.assign(document.createElement(tag), { desk });
-  if (staying.includes(tag)) left.set(tag, page);
-  return page;
 }

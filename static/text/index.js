@@ -12,14 +12,15 @@ const manifests = { en: "/manifest.webmanifest", de: "/manifest.de.webmanifest" 
 /** @type {Record<string, Phrase>} */
 let phrases = {};
 let spoken = "en";
-let plurals = new Intl.PluralRules("en");
-let lists = new Intl.ListFormat("en");
+/** What knows a language's rules is slow to make, and not every page needs it. @type {Intl.PluralRules | undefined} */
+let plurals;
+/** @type {Intl.ListFormat | undefined} */
+let lists;
 
 /** Reads the sentences of one language; nothing else speaks before this is done, and what was spoken stays when it fails. @param {string} lang */
 export async function loadText(lang) {
   phrases = await getJson(`/shared/text/${lang}.json`);
-  plurals = new Intl.PluralRules(lang);
-  lists = new Intl.ListFormat(lang);
+  plurals = lists = undefined;
   spoken = lang;
   tellTime();
   document.documentElement.lang = lang;
@@ -27,7 +28,7 @@ export async function loadText(lang) {
 }
 
 /** Numbers, dates and times from now on as this phone wants them, and as it was just told. */
-export const tellTime = () => setLanguage(regional(spoken), hours());
+export const tellTime = () => setLanguage(regional(spoken), hours);
 
 /** @param {string} key */
 export function has(key) {
@@ -44,7 +45,7 @@ export function has(key) {
 export function t(key, params = {}) {
   const phrase = phrases[key];
   if (phrase === undefined) return key;
-  const text = typeof phrase === "string" ? phrase : phrase[plurals.select(Number(params.count))] ?? phrase.other;
+  const text = typeof phrase === "string" ? phrase : phrase[pluralOf(Number(params.count))] ?? phrase.other;
   return text.replace(/\{(\w+)\}(\.?)/g, (hole, name, stop) => {
     if (!(name in params)) return hole;
     const words = said(params[name]);
@@ -52,8 +53,11 @@ export function t(key, params = {}) {
   });
 }
 
+/** @param {number} count */
+const pluralOf = (count) => (plurals ??= new Intl.PluralRules(spoken)).select(count);
+
 /** @param {unknown} value @returns {string} */
 function said(value) {
-  if (Array.isArray(value)) return lists.format(value.map(said));
+  if (Array.isArray(value)) return (lists ??= new Intl.ListFormat(spoken)).format(value.map(said));
   return typeof value === "number" ? plain(value) : String(value);
 }

@@ -5,8 +5,8 @@ const MILLIS_PER_DAY = 86_400_000;
 const MINUTES_PER_DAY = 1440;
 
 let lang = "en";
-/** @type {"h23" | "h12"} */
-let hourCycle = "h23";
+/** @type {() => string} */
+let hourCycle = () => "h23";
 
 /** The language that is spoken. */
 export const spokenLanguage = () => lang;
@@ -14,10 +14,10 @@ export const spokenLanguage = () => lang;
 /** Formatters by what they do: making one costs more than a whole page of using it. @type {Map<string, any>} */
 const formatters = new Map();
 
-/** @param {string} language such as en or en-GB @param {string} [hours] h23 or h12 */
-export function setLanguage(language, hours = "h23") {
+/** @param {string} language such as en or en-GB @param {() => string} [hours] h23 or h12, asked when a time is first told */
+export function setLanguage(language, hours = () => "h23") {
   lang = language;
-  hourCycle = /** @type {"h23" | "h12"} */ (hours);
+  hourCycle = hours;
   formatters.clear();
 }
 
@@ -76,8 +76,13 @@ export function figure(n, unit, significant = 3) {
 /** The time of day of a minute of the local day, as people here tell it. @param {number} minute */
 export function clock(minute) {
   const within = ((minute % MINUTES_PER_DAY) + MINUTES_PER_DAY) % MINUTES_PER_DAY;
-  return formatter("clock", () => new Intl.DateTimeFormat(lang, { hour: hourCycle === "h12" ? "numeric" : "2-digit", minute: "2-digit", hourCycle, timeZone: "UTC" }))
-    .format(within * 60_000);
+  return formatter("clock", () => timeOfDay(hourCycle())).format(within * 60_000);
+}
+
+/** @param {string} cycle */
+function timeOfDay(cycle) {
+  const hourCycle = /** @type {"h23" | "h12"} */ (cycle);
+  return new Intl.DateTimeFormat(lang, { hour: cycle === "h12" ? "numeric" : "2-digit", minute: "2-digit", hourCycle, timeZone: "UTC" });
 }
 
 /**
@@ -96,7 +101,8 @@ export function dayName(epochDay, today) {
 
 /** Date and time of a moment, by the clock of this phone. @param {string} iso */
 export function moment(iso) {
-  return formatter("moment", () => new Intl.DateTimeFormat(lang, { dateStyle: "medium", timeStyle: "short", hourCycle })).format(new Date(iso));
+  const cycle = () => /** @type {"h23" | "h12"} */ (hourCycle());
+  return formatter("moment", () => new Intl.DateTimeFormat(lang, { dateStyle: "medium", timeStyle: "short", hourCycle: cycle() })).format(new Date(iso));
 }
 
 /** @param {number} away */
