@@ -5,7 +5,7 @@ const MILLIS_PER_DAY = 86_400_000;
 const MINUTES_PER_DAY = 1440;
 
 let lang = "en";
-/** @type {() => string} */
+/** @type {() => "h23" | "h12"} */
 let hourCycle = () => "h23";
 
 /** The language that is spoken. */
@@ -17,7 +17,7 @@ const formatters = new Map();
 /** @param {string} language such as en or en-GB @param {() => string} [hours] h23 or h12, asked when a time is first told */
 export function setLanguage(language, hours = () => "h23") {
   lang = language;
-  hourCycle = hours;
+  hourCycle = /** @type {() => "h23" | "h12"} */ (hours);
   formatters.clear();
 }
 
@@ -79,10 +79,9 @@ export function clock(minute) {
   return formatter("clock", () => timeOfDay(hourCycle())).format(within * 60_000);
 }
 
-/** @param {string} cycle */
+/** @param {"h23" | "h12"} cycle */
 function timeOfDay(cycle) {
-  const hourCycle = /** @type {"h23" | "h12"} */ (cycle);
-  return new Intl.DateTimeFormat(lang, { hour: cycle === "h12" ? "numeric" : "2-digit", minute: "2-digit", hourCycle, timeZone: "UTC" });
+  return new Intl.DateTimeFormat(lang, { hour: cycle === "h12" ? "numeric" : "2-digit", minute: "2-digit", hourCycle: cycle, timeZone: "UTC" });
 }
 
 /**
@@ -101,8 +100,7 @@ export function dayName(epochDay, today) {
 
 /** Date and time of a moment, by the clock of this phone. @param {string} iso */
 export function moment(iso) {
-  const cycle = () => /** @type {"h23" | "h12"} */ (hourCycle());
-  return formatter("moment", () => new Intl.DateTimeFormat(lang, { dateStyle: "medium", timeStyle: "short", hourCycle: cycle() })).format(new Date(iso));
+  return formatter("moment", () => new Intl.DateTimeFormat(lang, { dateStyle: "medium", timeStyle: "short", hourCycle: hourCycle() })).format(new Date(iso));
 }
 
 /** @param {number} away */
