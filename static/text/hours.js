@@ -5,7 +5,7 @@ import { language, regional } from "./language.js";
 const kept = "provender.hours";
 export const hourCycles = ["h23", "h12"];
 
-/** What is usual, by place: asking costs as much as drawing a line of text. @type {Map<string, string>} */
+/** What is usual, by place: the browser is slow to say, and every page asks. @type {Map<string, string>} */
 const usualIn = new Map();
 
 /** What was chosen here, else what is usual where the browser's owner lives. */

@@ -19,7 +19,6 @@ import provender.shell.SingleModules;
  */
 public final class FirstSyncBenchmark {
   private static final int DAYS = 365;
-  private static final int FEEDINGS = 36;
   private static final int BATCH = 250;
   private static final int ROUNDS = 7;
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -100,7 +99,7 @@ public final class FirstSyncBenchmark {
 
   private static int push(Phone phone, String tank) throws Exception {
     String device = UUID.randomUUID().toString();
-    List<JsonNode> entries = BusyTank.entries(DAYS, FEEDINGS).stream().<JsonNode>map(entry -> {
+    List<JsonNode> entries = BusyTank.entries(DAYS, EngineBenchmark.TEN_YEARS_FEEDINGS).stream().<JsonNode>map(entry -> {
       ObjectNode written = JSON.valueToTree(entry);
       return written.put("tank", tank).put("device", device).put("by", phone.keeper()).put("zone", "Europe/Berlin")
           .put("recordedAt", "2026-11-25T12:00:00Z").without("seq");

@@ -3,12 +3,6 @@ package provender.bench;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.PreparedStatement;
-import java.sql.Statement;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -19,11 +13,11 @@ import provender.RunningServer;
 /**
  * Prints what the journal takes over HTTP beside a bare batch of inserts into the same table of the same database: first push,
  * second push of the same, single pushes into a small and a large journal, and a pull of everything. {@code -Djournal.large=N}
- * sets how large; ten million take a quarter of an hour.
+ * sets how large; ten million take some ten minutes.
  */
 public final class JournalBenchmark {
   private static final int ENTRIES = 10_000;
-  private static final int BATCH = 500;
+  static final int BATCH = 500;
   private static final int SINGLES = 200;
   /** A server runs for months: what both sides take once their code is compiled. */
   private static final int ROUNDS = 12;
@@ -54,7 +48,7 @@ public final class JournalBenchmark {
         pull = Math.min(pull, millis(start));
       }
       server.kill();
-      double jdbc = bareBatches(server.data(), household, phone.keeper());
+      double jdbc = BareBatches.best(ROUNDS, server.data(), household, tank -> entries(tank, device, phone.keeper()));
       System.out.printf("%d entries: bare JDBC batch %.0f ms, push over HTTP %.0f ms (ratio %.2f), the same again %.0f ms (ratio %.2f), pull %.0f ms%n",
           ENTRIES, jdbc, first, first / jdbc, again, again / first, pull);
     }
@@ -119,51 +113,7 @@ public final class JournalBenchmark {
     return times[SINGLES * 95 / 100];
   }
 
-  /** The same rows in the same batches and commits, in the same table of the same file, by nobody but the database. */
-  private static double bareBatches(Path data, String household, String keeper) throws Exception {
-    String url = "jdbc:h2:file:" + data.toAbsolutePath() + "/provender;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0";
-    double best = Double.MAX_VALUE;
-    try (Connection connection = DriverManager.getConnection(url, "provender", "")) {
-      for (int round = 0; round < ROUNDS; round++) {
-        String tank = "bare-" + round;
-        try (Statement statement = connection.createStatement()) {
-          statement.execute("insert into tank (household_id, id, name, zone, epoch, head) values ('" + household + "', '" + tank + "', 'Bare', 'Europe/Berlin', 'e', 0)");
-        }
-        best = Math.min(best, bareBatch(connection, household, tank, entries(tank, UUID.randomUUID().toString(), keeper)));
-      }
-    }
-    return best;
-  }
-
-  private static double bareBatch(Connection connection, String household, String tank, List<JsonNode> entries) throws Exception {
-    connection.setAutoCommit(false);
-    long start = System.nanoTime();
-    try (PreparedStatement insert = connection.prepareStatement(
-        "insert into journal_entry (household_id, tank_id, seq, id, device, device_seq, kind, happened_at, received_at, written, checksum)"
-            + " values (?, ?, ?, ?, ?, ?, 'feeding', ?, ?, ?, 1)")) {
-      for (int i = 1; i <= entries.size(); i++) {
-        JsonNode entry = entries.get(i - 1);
-        insert.setString(1, household);
-        insert.setString(2, tank);
-        insert.setLong(3, i);
-        insert.setString(4, entry.path("id").asText());
-        insert.setString(5, entry.path("device").asText());
-        insert.setLong(6, i);
-        insert.setString(7, entry.path("happenedAt").asText());
-        insert.setObject(8, OffsetDateTime.parse("2026-06-15T06:10:05Z"));
-        insert.setString(9, entry.toString());
-        insert.addBatch();
-        if (i % BATCH == 0) {
-          insert.executeBatch();
-          connection.commit();
-        }
-      }
-    }
-    connection.setAutoCommit(true);
-    return millis(start);
-  }
-
-  private static double millis(long start) {
+  static double millis(long start) {
     return (System.nanoTime() - start) / 1e6;
   }
 }
