@@ -39,7 +39,7 @@ class FirstChecksums {
   private boolean giveSome(TankRow tank) {
     List<EntryRow> rows =
         entries
-            .find("key.household = ?1 and key.tank = ?2 and checksum is null order by key.seq", tank.key.household(), tank.key.tank())
+            .find("key.household = ?1 and key.tank = ?2 and checksum is null order by key.household, key.tank, key.seq", tank.key.household(), tank.key.tank())
             .page(0, AT_ONCE)
             .list();
     for (EntryRow row : rows) {

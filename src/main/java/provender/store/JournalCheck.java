@@ -7,11 +7,11 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import provender.sync.Checksum;
+import provender.sync.JournalStore.Stored;
 import provender.sync.TankKey;
 
 /**
@@ -70,8 +70,8 @@ final class JournalCheck {
   private void check(TankKey tank, Counter counter) throws SQLException, JsonProcessingException {
     long seq = 0;
     long sum = 0;
-    for (List<Row> rows = after(tank, 0); !rows.isEmpty(); rows = after(tank, seq)) {
-      for (Row row : rows) {
+    for (List<Stored> rows = after(tank, 0); !rows.isEmpty(); rows = after(tank, seq)) {
+      for (Stored row : rows) {
         seq++;
         JsonNode written = JSON.readTree(row.written());
         sum = Checksum.sum(sum, row.checksum());
@@ -85,24 +85,8 @@ final class JournalCheck {
     }
   }
 
-  private record Row(long seq, String id, String written, long checksum) {}
-
-  private List<Row> after(TankKey tank, long seq) throws SQLException {
-    List<Row> rows = new ArrayList<>();
-    try (PreparedStatement page =
-        connection.prepareStatement(
-            "select seq, id, written, checksum from journal_entry where household_id = ? and tank_id = ? and seq > ? order by seq"
-                + " fetch first " + AT_ONCE + " rows only")) {
-      page.setString(1, tank.household());
-      page.setString(2, tank.tank());
-      page.setLong(3, seq);
-      try (ResultSet found = page.executeQuery()) {
-        while (found.next()) {
-          rows.add(new Row(found.getLong(1), found.getString(2), found.getString(3), found.getLong(4)));
-        }
-      }
-    }
-    return rows;
+  private List<Stored> after(TankKey tank, long seq) throws SQLException {
+    return EntryPages.entries(connection, tank, seq, AT_ONCE);
   }
 
   private long idsByIndex(TankKey tank) throws SQLException {

@@ -21,11 +21,6 @@ import provender.sync.TankKey;
 @ApplicationScoped
 class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, EntryRow.Key> {
   private static final String IN_TANK = "key.household = ?1 and key.tank = ?2";
-
-  private static final String AFTER =
-      " from EntryRow e where e.key.household = :household and e.key.tank = :tank and e.key.seq > :after order by e.key.seq";
-  private static final String SUMS = "select e.key.seq, e.checksum" + AFTER;
-  private static final String PAGE = "select e.key.seq, e.id, e.written, e.receivedAt, e.checksum" + AFTER;
   private static final int ROWS_AT_ONCE = 50_000;
 
   private final Tanks tanks;
@@ -59,10 +54,7 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
   public Page read(TankKey tank, long after, int limit) {
     verified.get().mustBeSound(tank);
     fence.enter(tank.household());
-    List<Stored> entries = new ArrayList<>();
-    for (Object[] row : rows(PAGE, tank, after, limit)) {
-      entries.add(new Stored((Long) row[0], (String) row[1], (String) row[2], (Instant) row[3], row[4] instanceof Long checksum ? checksum : 0));
-    }
+    List<Stored> entries = session().doReturningWork(connection -> EntryPages.entries(connection, tank, after, limit));
     return new Page(entries, position(tank));
   }
 
@@ -81,14 +73,8 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
   public List<Sum> sums(TankKey tank, int size) {
     fence.enter(tank.household());
     List<Sum> sums = new ArrayList<>();
-    long after = 0;
-    List<Object[]> rows = rows(SUMS, tank, after, ROWS_AT_ONCE);
-    while (!rows.isEmpty()) {
-      for (Object[] row : rows) {
-        after = (Long) row[0];
-        add(sums, after, row[1] instanceof Long checksum ? checksum : 0, size);
-      }
-      rows = rows(SUMS, tank, after, ROWS_AT_ONCE);
+    for (List<Known> places = places(tank, 0); !places.isEmpty(); places = places(tank, places.get(places.size() - 1).seq())) {
+      places.forEach(place -> add(sums, place.seq(), place.checksum(), size));
     }
     return sums;
   }
@@ -103,15 +89,8 @@ class SqlJournalStore implements JournalStore, PanacheRepositoryBase<EntryRow, E
     }
   }
 
-  /** Columns only: what is read to be handed on needs no watching for changes. */
-  private List<Object[]> rows(String query, TankKey tank, long after, int most) {
-    return getEntityManager()
-        .createQuery(query, Object[].class)
-        .setParameter("household", tank.household())
-        .setParameter("tank", tank.tank())
-        .setParameter("after", after)
-        .setMaxResults(most)
-        .getResultList();
+  private List<Known> places(TankKey tank, long after) {
+    return session().doReturningWork(connection -> EntryPages.places(connection, tank, after, ROWS_AT_ONCE));
   }
 
   private Session session() {

@@ -14,26 +14,51 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** The embedded database says itself how many rows it looked at. */
-class KnownEntriesTest {
+/** The embedded database says itself how many rows it looked at, with plans made while the journal was empty. */
+class RowsLookedAtTest {
   private static final int STORED = 5_000;
   private static final int SENT = 20;
   private static final Pattern LOOKED_AT = Pattern.compile("scanCount: (\\d+)");
 
   @Test
   void a_batch_is_looked_up_by_its_ids_however_long_the_journal_has_become_since_the_first_one() throws Exception {
-    try (Connection connection = DriverManager.getConnection("jdbc:h2:mem:known;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE", "sa", "")) {
+    assertThat(lookedAt(EntryBatch.KNOWN, (connection, select) -> {
+      select.setArray(1, connection.createArrayOf("varchar", IntStream.rangeClosed(1, SENT).mapToObj(i -> "entry-" + i * 100).toArray()));
+      select.setString(2, "home");
+      select.setString(3, "reef");
+    })).allMatch(rows -> rows < 10 * SENT);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {EntryPages.ENTRIES, EntryPages.PLACES})
+  void a_page_is_read_without_a_look_at_what_comes_after_it(String page) throws Exception {
+    assertThat(lookedAt(page, (connection, select) -> {
+      select.setString(1, "home");
+      select.setString(2, "reef");
+      select.setLong(3, 100);
+      select.setInt(4, SENT);
+    })).allMatch(rows -> rows <= SENT + 1);
+  }
+
+  /** What a statement asks for. */
+  private interface Asked {
+    void of(Connection connection, PreparedStatement select) throws SQLException;
+  }
+
+  private static List<Integer> lookedAt(String query, Asked asked) throws Exception {
+    try (Connection connection = DriverManager.getConnection("jdbc:h2:mem:;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE", "sa", "")) {
       begin(connection);
-      try (PreparedStatement select = connection.prepareStatement("explain analyze " + EntryBatch.KNOWN)) {
+      try (PreparedStatement select = connection.prepareStatement("explain analyze " + query)) {
         fill(connection);
-        select.setArray(1, connection.createArrayOf("varchar", IntStream.rangeClosed(1, SENT).mapToObj(i -> "entry-" + i * 100).toArray()));
-        select.setString(2, "home");
-        select.setString(3, "reef");
+        asked.of(connection, select);
         try (ResultSet plan = select.executeQuery()) {
           plan.next();
-          List<Integer> lookedAt = LOOKED_AT.matcher(plan.getString(1)).results().map(found -> Integer.valueOf(found.group(1))).toList();
-          assertThat(lookedAt).as(plan.getString(1)).isNotEmpty().allMatch(rows -> rows < 10 * SENT);
+          List<Integer> counts = LOOKED_AT.matcher(plan.getString(1)).results().map(found -> Integer.valueOf(found.group(1))).toList();
+          assertThat(counts).as(plan.getString(1)).isNotEmpty();
+          return counts;
         }
       }
     }
