@@ -2,7 +2,8 @@
 /** @import { PhoneStore } from "../store/phone-store.js" */
 import { batchOf, MOST_ENTRIES } from "./batch.js";
 import { Healing } from "./healing.js";
-import { getJson, NoAnswer, NotAllowed, postJson, SaidNo } from "./http.js";
+import { getJson, NoAnswer, NotAllowed, postPacked, SaidNo } from "./http.js";
+import { pagesOf } from "./pages.js";
 import { offsetOf } from "./phone-clock.js";
 
 /** Answers that judge what was sent; any other no is about who asks, or about the server. */
@@ -60,7 +61,7 @@ export class Exchange {
       return 0;
     });
     const cursor = await this.#store.copy.cursor(tank.id);
-    if (cursor && (sent > 0 || tank.head > cursor.after || cursor.epoch === null)) await this.#pull(tank.id);
+    if (cursor && (sent > 0 || tank.head > cursor.after || cursor.epoch === null)) await this.#pull(tank.id, tank.head);
     // What came for the first time a moment ago is looked at in the next round, when nobody waits for it.
     if (cursor?.epoch != null && (await this.#healing.look(tank.id))) this.#tell.reread(tank.id);
     if (barred) throw barred;
@@ -111,7 +112,7 @@ export class Exchange {
    */
   async #sent(tank, batch) {
     try {
-      const said = /** @type {PushAnswers} */ (await postJson(`/api/v1/tanks/${tank}/entries`, { entries: batch }));
+      const said = /** @type {PushAnswers} */ (await postPacked(`/api/v1/tanks/${tank}/entries`, { entries: batch }));
       return said.answers;
     } catch (fault) {
       if (!(fault instanceof SaidNo && VERDICTS.includes(fault.problem.status))) throw fault;
@@ -121,22 +122,18 @@ export class Exchange {
     }
   }
 
-  /** The next page is on its way while one is put away. @param {string} tank */
-  async #pull(tank) {
-    let coming = this.#page(tank, (await this.#store.copy.cursor(tank))?.after ?? 0);
-    for (let more = true; more; ) {
-      const page = await coming;
-      if (await this.#restartWhenSetBack(tank, page.epoch)) {
-        coming = this.#page(tank, 0);
-        continue;
+  /** @param {string} tank @param {number} head where its journal ended when it was last heard of */
+  async #pull(tank, head) {
+    for (let anew = true; anew; ) {
+      anew = false;
+      const after = (await this.#store.copy.cursor(tank))?.after ?? 0;
+      for await (const page of pagesOf((place) => this.#page(tank, place), after, head)) {
+        anew = await this.#restartWhenSetBack(tank, page.epoch);
+        if (anew) break;
+        await this.#store.photos.erasedByOthers(page.entries);
+        await this.#store.copy.pulled(tank, page);
+        if (page.entries.length > 0) this.#tell.entries(tank, page.entries);
       }
-      more = page.more && page.entries.length > 0;
-      if (more) coming = this.#page(tank, page.entries.at(-1)?.seq ?? 0);
-      // Should this one not be put away, nobody waits for the next any more.
-      coming.catch(() => {});
-      await this.#store.photos.erasedByOthers(page.entries);
-      await this.#store.copy.pulled(tank, page);
-      if (page.entries.length > 0) this.#tell.entries(tank, page.entries);
     }
   }
 

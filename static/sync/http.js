@@ -1,4 +1,5 @@
 /** @import { Problem } from "../types.js" */
+import { packed } from "./packed.js";
 
 const PATIENCE_MILLIS = 20_000;
 const PICTURE_PATIENCE_MILLIS = 120_000;
@@ -36,6 +37,12 @@ export const getJson = (path) => exchange(path, { method: "GET" });
  */
 export const postJson = (path, body) =>
   exchange(path, { method: "POST", body: JSON.stringify(body), headers: { "Content-Type": "application/json" } });
+
+/** The same, packed when it is long. @param {string} path @param {unknown} body */
+export async function postPacked(path, body) {
+  const { body: sent, headers } = await packed(JSON.stringify(body));
+  return exchange(path, { method: "POST", body: sent, headers: { "Content-Type": "application/json", ...headers } });
+}
 
 /**
  * @param {string} path

@@ -10,11 +10,13 @@ import { fileURLToPath } from "node:url";
 import express from "express";
 import expressPouchDB from "express-pouchdb";
 import PouchDB from "pouchdb";
+import { packed } from "../../../static/sync/packed.js";
+import { pagesOf } from "../../../static/sync/pages.js";
 
 const ENTRIES = 10_000;
 const BATCH = 500;
 // A server runs for months: what it takes once its code is compiled. Node's code is compiled by as many rounds.
-const ROUNDS = 10;
+const ROUNDS = 20;
 const PORT = Number(process.env.PORT ?? 8467);
 const root = join(dirname(fileURLToPath(import.meta.url)), "../../..");
 const folder = mkdtempSync(join(tmpdir(), "replicate-")) + "/";
@@ -51,7 +53,7 @@ async function throughEngine() {
   return best;
 }
 
-/** As static/sync does it: the next page is asked for while one is put away. */
+/** With what the app itself packs batches and asks for pages by. */
 async function throughServer() {
   const server = spawn("java", ["-Dquarkus.profile=demo", `-Dquarkus.http.port=${PORT}`, `-Dprovender.data=${mkdtempSync(join(root, "target/replicate-"))}`,
     "-Dprovender.rates.person=1000000", "-jar", "target/quarkus-app/quarkus-run.jar"], { cwd: root, stdio: "ignore" });
@@ -85,22 +87,22 @@ async function push(url, cookie, tank, entries) {
 
 async function pull(url, cookie, tank, path) {
   const file = openSync(path, "w");
-  const page = (after) => ask(url, `/api/v1/tanks/${tank}/entries?after=${after}&limit=${BATCH}`, cookie);
   let pulled = 0;
-  for (let coming = page(0); coming; ) {
-    const { said } = await coming;
-    coming = said.more ? page(said.entries.at(-1).seq) : null;
-    writeSync(file, said.entries.map((entry) => JSON.stringify(entry) + "\n").join(""));
-    pulled += said.entries.length;
+  for await (const { entries } of pagesOf(async (after) => (await ask(url, `/api/v1/tanks/${tank}/entries?after=${after}&limit=${BATCH}`, cookie)).said, 0, ENTRIES)) {
+    writeSync(file, entries.map((entry) => JSON.stringify(entry) + "\n").join(""));
+    pulled += entries.length;
   }
   fsyncSync(file);
   closeSync(file);
   return pulled;
 }
 
-async function ask(url, path, cookie, body) {
-  const headers = { "Content-Type": "application/json", Origin: url, ...(cookie && { Cookie: cookie }) };
-  const answer = await fetch(url + path, { method: body ? "POST" : "GET", headers, body: body && JSON.stringify(body), signal: AbortSignal.timeout(20_000) });
+async function ask(url, path, cookie, said) {
+  const { body, headers } = said ? await packed(JSON.stringify(said)) : { body: undefined, headers: {} };
+  const answer = await fetch(url + path, {
+    method: body ? "POST" : "GET", body, signal: AbortSignal.timeout(20_000),
+    headers: { "Content-Type": "application/json", Origin: url, ...headers, ...(cookie && { Cookie: cookie }) },
+  });
   if (!answer.ok) throw new Error(`${path} answers ${answer.status}: ${await answer.text()}`);
   return { said: await answer.json(), cookie: answer.headers.getSetCookie().map((one) => one.split(";")[0]).join("; ") };
 }

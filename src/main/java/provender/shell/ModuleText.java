@@ -39,7 +39,7 @@ record ModuleText(String body, List<Export> exports, List<String> needs, List<St
       Pattern.compile("\\bexport\\s*(\\*|\\{[^}]*\\})\\s*from\\s*[\"']([^\"'\\n]+)[\"'];?");
   private static final Pattern EXPORT_LIST = Pattern.compile("\\bexport\\s*\\{([^}]*)\\};?");
   private static final Pattern EXPORT_MADE =
-      Pattern.compile("(?m)^export ((?:async )?function|class|const|let) ([\\w$]+)");
+      Pattern.compile("(?m)^export ((?:async )?function\\*?|class|const|let) ([\\w$]+)");
   private static final Pattern LEFT_OVER = Pattern.compile("(?m)^[ \\t]*(?:import|export)\\b.*$");
 
   /**

@@ -12,7 +12,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 /** What every answer says about how it may be used, and the door for requests that another site made a browser send. */
 @ApplicationScoped
 class Headers {
-  private static final long MOST_BYTES = 1024 * 1024;
+  static final int MOST_BYTES = 1024 * 1024;
   private static final Set<HttpMethod> HARMLESS = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
 
   private static final String CONTENT_SECURITY =

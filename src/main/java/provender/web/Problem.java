@@ -67,6 +67,11 @@ final class Problem extends RuntimeException {
     return new Problem(413, "too-large", title, List.of());
   }
 
+  /** Unsupported media type (RFC 9110, 15.5.16), which the packing belongs to. */
+  static Problem otherCoding() {
+    return new Problem(415, "other-coding", "this is packed in a way that is not read here", List.of(Map.of("field", "Content-Encoding", "takes", "gzip or nothing")));
+  }
+
   static Problem tooMany(String title, long seconds) {
     return new Problem(429, "too-many", title, List.of(), seconds);
   }

@@ -97,7 +97,7 @@ class TankResource {
   @Operation(
       summary = "Push at most 500 entries in 256 KiB; each is answered for itself, and a 200 means kept",
       description =
-          "outcome is accepted, duplicate, conflicted or refused. A conflicted entry is kept in its place like an accepted one, but the"
+          "A body may be packed with gzip (Content-Encoding). outcome is accepted, duplicate, conflicted or refused. A conflicted entry is kept in its place like an accepted one, but the"
               + " fields named (a feeder's drops, times and running, a fish's status) stay as they stood, since its writer had not seen"
               + " them (saw); they wait for a record entry whose saw names the newest place. A refused one carries a problem. A 403"
               + " has kind guest, steward-only or other-site, a 401 kind sign-in; a tank one has no seat at any more is 404.")

@@ -59,6 +59,11 @@ class JoinedModulesTest {
     assertThat(joined()).endsWith("class Tank {}\nexport { own as one, Tank };\n");
   }
 
+  @Test void a_function_that_gives_one_thing_after_another_is_exported_like_any_other() throws IOException {
+    write("pages/app.js", "export async function* pages() {}\nexport function* places() {}\n");
+    assertThat(joined()).endsWith("async function* pages() {}\nfunction* places() {}\nexport { pages, places };\n");
+  }
+
   @Test void remarks_are_left_out_and_licences_kept() throws IOException {
     write("pages/app.js", "/** @import { Fish } from \"./types.js\" */\n/** @license terms */\n// a remark\nlet /** @type {number} */ n = 1; /* kept */\n");
     assertThat(joined()).endsWith("/** @license terms */\nlet n = 1; /* kept */\n");
