@@ -67,10 +67,9 @@ export class Desk extends EventTarget {
 
   /** Takes up what the phone holds; needs no network. @param {Promise<ReferenceMaps>} tables on their way */
   async start(tables) {
-    const known = Promise.all([this.#store.setting("openTank"), this.membership.start()]);
-    await Promise.all([this.records.phone.look(), this.records.clock.start()]);
-    this.cleared = (await this.records.phone.cleared()) ?? null;
-    const [last] = await known;
+    const { phone, clock } = this.records;
+    const [cleared, last] = await Promise.all([phone.look().then(() => phone.cleared()), this.#store.setting("openTank"), this.membership.start(), clock.start()]);
+    this.cleared = cleared ?? null;
     this.#listen();
     if (this.keeper && this.tanks.some(({ id }) => id === last)) await this.open(last);
     // Who is only signing in needs none of them, and does not wait; should they not come now, they are asked for again afterwards.
@@ -190,13 +189,15 @@ export class Desk extends EventTarget {
     const row = this.tanks.find((tank) => tank.id === id);
     if (!row) throw new Error(`no tank ${id} among those of ${this.keeper?.name}`);
     const opened = new OpenTank(row, this.#engine, this.records.clock, () => this.#changed());
-    opened.glimpse(await this.#store.setting(`glance ${id}`));
+    const [glance, cursor, last] = await Promise.all([this.#store.setting(`glance ${id}`), this.#store.copy.cursor(id), this.#store.setting("openTank")]);
+    opened.glimpse(glance);
     this.#open = opened;
+    this.#seen = cursor?.after ?? 0;
     opened.fill(opened.glance ? painted() : undefined);
     this.#changed();
-    this.#seen = (await this.#store.copy.cursor(id))?.after ?? 0;
-    await this.#store.copy.follow(id);
-    await this.#store.keep("openTank", id);
+    // Writing waits for the disk: what stands there already is left as it is.
+    if (!cursor) await this.#store.copy.follow(id);
+    if (last !== id) await this.#store.keep("openTank", id);
     this.#sync.watch(id);
     this.#sync.nudge();
   }

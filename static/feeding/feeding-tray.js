@@ -44,8 +44,11 @@ export class FeedingTray extends Element {
     this.cautions = [];
   }
 
+  /** What may be said besides was looked at: few feedings need it, and even folded away its fields would hold up the first tap. */
+  #unfolded = false;
+
   willUpdate() {
-    if (this.items.length) summon("tray-extras", async () => (await import("./tray-extras.js")).TrayExtrasForm);
+    if (!this.items.length) this.#unfolded = false;
   }
 
   render() {
@@ -85,9 +88,16 @@ export class FeedingTray extends Element {
   #more() {
     const item = this.items[this.open];
     return html`
-      <details>
+      <details @toggle=${this.#unfold}>
         <summary>${t("tray.more")}</summary>
-        <tray-extras .item=${item} .foodName=${item ? this.foodNames.get(item.food) ?? item.food : ""} .fish=${this.fish} .extras=${this.extras}></tray-extras>
+        ${this.#unfolded ? html`<tray-extras .item=${item} .foodName=${item ? this.foodNames.get(item.food) ?? item.food : ""}
+          .fish=${this.fish} .extras=${this.extras}></tray-extras>` : ""}
       </details>`;
+  }
+
+  #unfold() {
+    this.#unfolded = true;
+    summon("tray-extras", async () => (await import("./tray-extras.js")).TrayExtrasForm);
+    this.requestUpdate();
   }
 }

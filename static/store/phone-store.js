@@ -19,8 +19,8 @@ export class PhoneStore {
   }
 
   /** This phone's own identity, minted once. */
-  device() {
-    return this.#phone.write(["settings"], async (reach) => {
+  async device() {
+    return (await this.setting("device")) ?? this.#phone.write(["settings"], async (reach) => {
       const known = await reach("settings").get("device");
       if (known) return known;
       const device = newId();

@@ -28,14 +28,14 @@ export class ThisPhone {
       await this.#store.keep("cleared", report);
     }
     this.device = device;
-    await this.note(cleared ? 0 : note?.unsent ?? 0);
+    write(device, cleared ? 0 : note?.unsent ?? 0);
     return cleared;
   }
 
   /** How many records would be lost now with the storage; of storage that was cleared nothing is noted. @param {number} unsent */
   async note(unsent) {
     if ((await this.#store.setting("device")) !== this.device) return;
-    localStorage.setItem(NOTE, JSON.stringify({ device: this.device, unsent }));
+    write(this.device, unsent);
   }
 
   /** What is known of a clearing nobody has acknowledged yet. @returns {Promise<Cleared | undefined>} */
@@ -46,6 +46,11 @@ export class ThisPhone {
   acknowledge() {
     return this.#store.keep("cleared", undefined);
   }
+}
+
+/** @param {string} device @param {number} unsent */
+function write(device, unsent) {
+  localStorage.setItem(NOTE, JSON.stringify({ device, unsent }));
 }
 
 /** @returns {{ device: string, unsent: number } | null} */
