@@ -8,11 +8,11 @@ public interface MailboxStore {
 
   @Nullable String address(String keeperId);
 
-  /** Takes someone's address out, and those they have not confirmed. */
+  /** Takes someone's address out, and those they have not confirmed; a reset that went to it does not count any more. */
   void forget(String keeperId);
 
   void addUnconfirmed(String keeperId, String address, String codeHash, Instant expiresAt);
 
-  /** Keeps the address that this code was sent to, and uses the code up; false when there is none, or it is too old. */
+  /** Keeps the address that this code was sent to instead of the one before, of which the same is true; uses the code up. False when there is none, or it is too old. */
   boolean confirm(String codeHash, Instant now);
 }

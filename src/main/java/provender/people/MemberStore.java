@@ -59,5 +59,6 @@ public interface MemberStore {
   /** Uses a reset up, and every other of the same keeper: whoever asks second, or too late, gets null. */
   @Nullable Keeper takeReset(String codeHash, Instant now);
 
+  /** No reset of theirs counts any more. */
   void changePassword(String keeperId, String passwordHash);
 }

@@ -12,10 +12,12 @@ import provender.people.MailboxStore;
 class SqlMailboxStore implements MailboxStore {
   private final PeopleRows.Keepers keepers;
   private final PeopleRows.Unconfirmed unconfirmed;
+  private final PeopleRows.Resets resets;
 
-  SqlMailboxStore(PeopleRows.Keepers keepers, PeopleRows.Unconfirmed unconfirmed) {
+  SqlMailboxStore(PeopleRows.Keepers keepers, PeopleRows.Unconfirmed unconfirmed, PeopleRows.Resets resets) {
     this.keepers = keepers;
     this.unconfirmed = unconfirmed;
+    this.resets = resets;
   }
 
   @Override
@@ -27,6 +29,7 @@ class SqlMailboxStore implements MailboxStore {
   @Override
   public void forget(String keeperId) {
     keepers.update("mailAddress = null where id = ?1", keeperId);
+    resets.delete("keeperId", keeperId);
     unconfirmed.delete("keeperId", keeperId);
   }
 
@@ -49,6 +52,7 @@ class SqlMailboxStore implements MailboxStore {
       return false;
     }
     keepers.update("mailAddress = ?1 where id = ?2", row.address, row.keeperId);
+    resets.delete("keeperId", row.keeperId);
     return true;
   }
 }

@@ -127,5 +127,6 @@ class SqlMemberStore implements MemberStore {
   @Override
   public void changePassword(String keeperId, String passwordHash) {
     keepers.update("passwordHash = ?1 where id = ?2", passwordHash, keeperId);
+    resets.delete("keeperId", keeperId);
   }
 }

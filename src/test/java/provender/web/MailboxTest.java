@@ -89,6 +89,25 @@ class MailboxTest {
   }
 
   @Test
+  void a_link_for_a_new_password_ends_when_the_address_goes_or_changes_or_the_password_does() throws Exception {
+    Newcomer one = confirmed();
+    String toChosen = codeAskedFor(one, address, 2);
+    one.asks().contentType(ContentType.JSON).body(Map.of("old", People.A_PASSWORD, "password", NEW)).post("/api/v1/session/password")
+        .then().statusCode(204);
+    reset(toChosen).then().statusCode(400).body("errors[0].field", equalTo("code"));
+
+    Newcomer other = confirmed();
+    String toOld = codeAskedFor(other, address, 4);
+    give(other, "new-" + address).then().statusCode(204);
+    confirm(codeIn(letters("new-" + address, 1).get(0), "mailbox")).then().statusCode(204);
+    reset(toOld).then().statusCode(400).body("errors[0].field", equalTo("code"));
+
+    String toGone = codeAskedFor(other, "new-" + address, 2);
+    give(other, "").then().statusCode(204);
+    reset(toGone).then().statusCode(400).body("errors[0].field", equalTo("code"));
+  }
+
+  @Test
   void nobody_else_is_told_an_address() throws Exception {
     Newcomer one = confirmed();
     assertThat(People.STEWARD.asks().get("/api/v1/households/" + People.HOUSEHOLD + "/people").asString()).doesNotContain(address);
@@ -120,6 +139,16 @@ class MailboxTest {
     one.asks().contentType(ContentType.JSON).body(Map.of("address", address, "password", People.A_PASSWORD, "language", "de"))
         .put("/api/v1/mailbox").then().statusCode(204);
     assertThat(letters(1).get(0).getSubject()).isEqualTo("Deine Mailadresse");
+  }
+
+  /** The last of so many letters to that address. */
+  private String codeAskedFor(Newcomer one, String to, int wanted) throws InterruptedException {
+    askFor(one.name());
+    return codeIn(letters(to, wanted).get(wanted - 1), "reset");
+  }
+
+  private static Response reset(String code) {
+    return given().contentType(ContentType.JSON).body(Map.of("code", code, "password", NEW)).post("/api/v1/reset");
   }
 
   private Newcomer confirmed() throws InterruptedException {
