@@ -2,8 +2,9 @@
 /** @import { Engine } from "../engine/index.js" */
 /** @import { PhoneStore } from "../store/phone-store.js" */
 /** @import { Sync } from "../sync/sync.js" */
-import { readReference } from "../engine/index.js";
 import { Records } from "../records/records.js";
+import { Door } from "./door.js";
+import { KnownFoods } from "./known-foods.js";
 import { Membership } from "./membership.js";
 import { OpenTank } from "./open-tank.js";
 import { OtherTanks } from "./other-tanks.js";
@@ -11,10 +12,6 @@ import { Recorder } from "./recorder.js";
 import { Rhythm, painted } from "./rhythm.js";
 
 const A_PAGE = 500;
-
-/** What a new tank is likely to get, until its steward says otherwise: keeping practice, one food of each kind. */
-const foodsToBeginWith = ["nori_dried", "mysis_frozen", "brine_shrimp_adult_enriched", "krill_frozen", "mussel_meat",
-  "shrimp_peeled", "sponge_prepared_frozen", "clam_half_shell", "pellet_small_soft"];
 
 /**
  * The open tank: entries in, how things stand today out.
@@ -27,6 +24,8 @@ export class Desk extends EventTarget {
   reference = { foods: new Map(), supplements: new Map(), species: new Map(), guilds: new Map(), sources: new Map(), families: new Map(), constants: new Map() };
   /** Who is here, and what they may see. */
   membership;
+  /** Where they come in and leave. */
+  door;
   /** Where the records are, and what of them waits for a person. */
   records;
   /** How the tanks stand that are not open. */
@@ -41,8 +40,7 @@ export class Desk extends EventTarget {
   /** @type {import("../photo/album.js").Album | undefined} */
   #album;
   #recorder;
-  /** The published foods together with these own ones. @type {{ own: Food[], published: Map<string, Food>, all: Map<string, Food> }} */
-  #foods = { own: [], published: new Map(), all: new Map() };
+  #foods = new KnownFoods();
   #rhythm = new Rhythm(() => this.#open?.fold());
   /** The last place in the open tank's journal that this phone holds. */
   #seen = 0;
@@ -60,6 +58,7 @@ export class Desk extends EventTarget {
     this.#sync = sync;
     this.#engine = engine;
     this.membership = new Membership(store);
+    this.door = new Door(this, this.membership, sync);
     this.records = new Records(store, sync);
     this.otherTanks = new OtherTanks(store, sync, this.records.clock);
     this.#recorder = new Recorder(store, this.records.phone, () => this.#settleAgain());
@@ -94,6 +93,12 @@ export class Desk extends EventTarget {
     return this.#open?.tank ?? null;
   }
 
+  /** The open tank, for what is asked of it only now and then. */
+  get opened() {
+    if (!this.#open) throw new Error("no tank is open");
+    return this.#open;
+  }
+
   get today() {
     return this.#open?.today ?? null;
   }
@@ -105,13 +110,7 @@ export class Desk extends EventTarget {
 
   /** The published foods and this tank's own, by key. @returns {Map<string, Food>} */
   get foods() {
-    const own = this.glance?.ownFoods ?? [];
-    if (!own.length) return this.reference.foods;
-    if (this.#foods.own !== own || this.#foods.published !== this.reference.foods) {
-      const all = new Map([...this.reference.foods, ...own.map((food) => /** @type {[string, Food]} */ ([food.key, food]))]);
-      this.#foods = { own, published: this.reference.foods, all };
-    }
-    return this.#foods.all;
+    return this.#foods.of(this.reference.foods, this.glance?.ownFoods ?? []);
   }
 
   /** Whether {@link today} is older than the records, because the day could not be reckoned. */
@@ -134,52 +133,14 @@ export class Desk extends EventTarget {
     return this.tank !== null && this.tank.role !== "guest";
   }
 
-  /** Signs in, joins, or begins, and lays a tank on the desk when there is but one. @param {string} path @param {object} asked */
-  async comeIn(path, asked) {
-    await this.membership.comeIn(path, asked);
-    await this.#cameIn();
-  }
-
-  /** What this keeper may do has changed: asks the server who they are now. */
-  async askAgain() {
-    await this.membership.askAgain();
-    await this.#cameIn();
-  }
-
-  async #cameIn() {
-    const { tanks } = this;
-    this.#sync.signedIn();
-    if (this.tank && !tanks.some(({ id }) => id === this.tank?.id)) this.#open = null;
-    if (!this.tank && tanks.length === 1) await this.open(tanks[0].id);
-    this.#changed();
-    if (this.reference.foods.size) return;
-    this.reference = await readReference();
-    this.#changed();
-  }
-
-  /** One more tank for a household, opened at once. @param {string} household @param {{ name?: unknown, zone?: unknown }} asked */
-  async addTank(household, asked) {
-    const id = await this.membership.addTank(household, asked);
-    await this.open(id);
-    await this.record("record", { record: "tank", key: id, set: { name: asked.name, usualFoods: foodsToBeginWith } });
-  }
-
-  /** Puts a tank away with all its journal, or brings it back. @param {string} id @param {boolean} away */
-  async putAway(id, away) {
-    await this.membership.putAway(id, away);
-    if (away && this.tank?.id === id) await this.#clear();
-    this.#changed();
-  }
-
-  /** Entries stay on the phone, the unsent ones too: they go out when their keeper signs in again. */
-  async signOut() {
-    await this.membership.leave();
-    await this.#clear();
-    this.#changed();
-  }
-
-  async #clear() {
+  /** No tank is on the desk until another is opened. */
+  layAside() {
     this.#open = null;
+  }
+
+  /** The same, and the next start begins without one too. */
+  async close() {
+    this.layAside();
     this.#sync.watch(null);
     await this.#store.keep("openTank", undefined);
   }
@@ -188,13 +149,13 @@ export class Desk extends EventTarget {
   async open(id) {
     const row = this.tanks.find((tank) => tank.id === id);
     if (!row) throw new Error(`no tank ${id} among those of ${this.keeper?.name}`);
-    const opened = new OpenTank(row, this.#engine, this.records.clock, () => this.#changed());
+    const opened = new OpenTank(row, this.#engine, this.records.clock, () => this.changed());
     const [glance, cursor, last] = await Promise.all([this.#store.setting(`glance ${id}`), this.#store.copy.cursor(id), this.#store.setting("openTank")]);
     opened.glimpse(glance);
     this.#open = opened;
     this.#seen = cursor?.after ?? 0;
     opened.fill(opened.glance ? painted() : undefined);
-    this.#changed();
+    this.changed();
     // Writing waits for the disk: what stands there already is left as it is.
     if (!cursor) await this.#store.copy.follow(id);
     if (last !== id) await this.#store.keep("openTank", id);
@@ -210,8 +171,7 @@ export class Desk extends EventTarget {
    * @returns {Promise<Entry>}
    */
   async record(kind, body, more = {}) {
-    const { keeper } = this;
-    const opened = this.#opened();
+    const { keeper, opened } = this;
     if (!keeper) throw new Error("nobody has signed in on this phone");
     const entry = await this.#recorder.write(opened, keeper, { kind, body, ...more });
     opened.take([entry]);
@@ -237,16 +197,11 @@ export class Desk extends EventTarget {
     if (tank) this.#rereadIfOpen(tank);
   }
 
-  /** An entry of the open tank and everything done to it, in the order in which it counts. @param {string} id */
-  history(id) {
-    return this.#opened().history(id);
-  }
-
   /** Somebody has read that the storage was cleared. */
   async acknowledgeCleared() {
     await this.records.phone.acknowledge();
     this.cleared = null;
-    this.#changed();
+    this.changed();
   }
 
   /** Photos, and what was noted of a fish: fetched when first asked for. */
@@ -261,35 +216,6 @@ export class Desk extends EventTarget {
     return this.#engine.ask("calc", name, input);
   }
 
-  /** What feeding does to the open tank's water, reckoned when asked. */
-  water() {
-    return this.#opened().water();
-  }
-
-  /** How the open tank stood at the end of a day that has passed. @param {number} day epoch day */
-  endOf(day) {
-    return this.#opened().endOf(day);
-  }
-
-  /** What the open tank and each fish were due and got in the weeks to the end of a day. @param {number} day epoch day */
-  sumsTo(day) {
-    return this.#opened().sumsTo(day);
-  }
-
-  /** Who is reckoned to have got how much of one of the last days' feedings. @param {string} feeding its id */
-  shares(feeding) {
-    return this.#opened().shares(feeding);
-  }
-
-  nowIso() {
-    return this.#opened().nowIso();
-  }
-
-  /** A minute of a local day where the tank stands. @param {number} day epoch day @param {number} minute */
-  isoAt(day, minute) {
-    return this.#opened().isoAt(day, minute);
-  }
-
   /** Tries to send and fetch now. */
   syncNow() {
     this.#sync.nudge();
@@ -299,7 +225,7 @@ export class Desk extends EventTarget {
   updateWaits(takeOver) {
     this.#takeOver = takeOver;
     this.dispatchEvent(new Event("update-ready"));
-    this.#changed();
+    this.changed();
   }
 
   get updateReady() {
@@ -311,10 +237,6 @@ export class Desk extends EventTarget {
     this.#takeOver?.();
   }
 
-  #opened() {
-    if (!this.#open) throw new Error("no tank is open");
-    return this.#open;
-  }
 
   #listen() {
     this.#sync.addEventListener("status", () => this.#statusCame());
@@ -335,7 +257,7 @@ export class Desk extends EventTarget {
   #statusCame() {
     const { unsent, refused } = this.#sync.status;
     if (this.records.phone.device) this.records.phone.note(unsent + refused);
-    this.#changed();
+    this.changed();
   }
 
   /** The storage was cleared under this page: it goes on with what it still knows, and what the server has comes back. */
@@ -344,7 +266,7 @@ export class Desk extends EventTarget {
     this.cleared = (await this.records.phone.cleared()) ?? null;
     await this.membership.keepAgain();
     if (this.tank) await this.open(this.tank.id);
-    this.#changed();
+    this.changed();
   }
 
   /** @param {TankRow[]} tanks */
@@ -352,7 +274,7 @@ export class Desk extends EventTarget {
     this.membership.tanks = tanks;
     const row = tanks.find(({ id }) => id === this.tank?.id);
     if (row) this.#open?.rename(row);
-    this.#changed();
+    this.changed();
   }
 
   /** @param {string} tank */
@@ -360,7 +282,8 @@ export class Desk extends EventTarget {
     if (tank === this.tank?.id) this.#open?.fill();
   }
 
-  #changed() {
+  /** Tells whoever shows anything of it. */
+  changed() {
     this.dispatchEvent(new Event("changed"));
   }
 }

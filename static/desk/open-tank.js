@@ -97,17 +97,17 @@ export class OpenTank {
     return this.#once("water", this.nowIso());
   }
 
-  /** @param {number} day epoch day @returns {Promise<Today>} */
+  /** How it stood at the end of a day that has passed. @param {number} day epoch day @returns {Promise<Today>} */
   endOf(day) {
     return this.#once("endOf", this.isoAt(day, 1439));
   }
 
-  /** @param {number} day epoch day @returns {Promise<Sums>} */
+  /** What it and each fish were due and got in the weeks to the end of a day. @param {number} day epoch day @returns {Promise<Sums>} */
   sumsTo(day) {
     return this.#once("sumsTo", this.isoAt(day, 1439));
   }
 
-  /** @param {string} feeding @returns {Promise<Share[]>} */
+  /** Who is reckoned to have got how much of one of the last days' feedings. @param {string} feeding its id @returns {Promise<Share[]>} */
   shares(feeding) {
     return this.#engine.ask("shares", this.tank.id, this.nowIso(), feeding);
   }

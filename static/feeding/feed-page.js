@@ -155,7 +155,7 @@ export class FeedPage extends ToldPage {
       const { minutesAgo, picture } = this.#tray.extras;
       const { day = 0, minute = 0 } = desk.glance ?? {};
       written = await desk.record("feeding", bodyOf(this.#tray),
-        minutesAgo ? { happenedAt: desk.isoAt(day, minute - minutesAgo) } : {});
+        minutesAgo ? { happenedAt: desk.opened.isoAt(day, minute - minutesAgo) } : {});
       const lastFood = this.#tray.food;
       this.#tray.clear();
       this.tell(t("toast.saved"), written.id);
@@ -232,7 +232,7 @@ export class FeedPage extends ToldPage {
     return this.tried(async () => {
       const desk = /** @type {Desk} */ (this.desk);
       const set = {
-        ...(minute === undefined ? {} : { happenedAt: desk.isoAt(day, minute) }),
+        ...(minute === undefined ? {} : { happenedAt: desk.opened.isoAt(day, minute) }),
         ...(note === undefined ? {} : { "body.note": note }),
       };
       if (Object.keys(set).length) await desk.amend(id, set);

@@ -21,7 +21,7 @@ function newNames(desk) {
     fish: (/** @type {string} */ key) => fishNamed(desk, key),
     supplement: (/** @type {string} */ key) => supplementName(desk, key),
     keeper: (/** @type {string} */ id) => keeperName(desk, id),
-    shares: (/** @type {string} */ id) => desk.shares(id),
+    shares: (/** @type {string} */ id) => desk.opened.shares(id),
     picture: async (/** @type {string} */ id) => (await desk.album()).picture(id),
   };
 }

@@ -8,6 +8,6 @@ export class FirstStart extends ComingIn {
       { name: "code", label: t("people.field.code"), needed: true, hint: t("people.firstStart.codeHint") },
       { name: "household", label: t("people.field.household"), needed: true, hint: t("people.firstStart.householdHint") },
       ...newPerson(),
-    ], t("people.firstStart.go"), async (values) => this.desk?.comeIn("/api/v1/first-start", values));
+    ], t("people.firstStart.go"), async (values) => this.desk?.door.comeIn("/api/v1/first-start", values));
   }
 }

@@ -98,7 +98,7 @@ export class HouseholdPeople extends Asking {
   #changeRole(member, role) {
     return this.#deed(member, async () => {
       await putJson(this.#at(member), { role });
-      if (member.id === this.desk?.keeper?.id) await this.desk?.askAgain();
+      if (member.id === this.desk?.keeper?.id) await this.desk?.door.askAgain();
       return t("people.may.done", { name: member.name, role: t(`people.named.${role}`) });
     });
   }
@@ -124,7 +124,7 @@ export class HouseholdPeople extends Asking {
   #handOver(member) {
     return this.#deed(member, async () => {
       await postJson(`${this.#path}/hand-over`, { person: member.id });
-      await this.desk?.askAgain();
+      await this.desk?.door.askAgain();
       return t("people.handOver.done", { name: member.name });
     });
   }
@@ -143,7 +143,7 @@ export class HouseholdPeople extends Asking {
     this.leaving = false;
     return this.tried(async () => {
       await deleteAt(`${this.#path}/people/${encodeURIComponent(this.desk?.keeper?.id ?? "")}`);
-      await this.desk?.askAgain();
+      await this.desk?.door.askAgain();
     });
   }
 }

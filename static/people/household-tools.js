@@ -31,7 +31,7 @@ export class HouseholdTools extends Element {
           { name: "name", label: t("setup.tank.name"), needed: true },
           { name: "zone", label: t("people.tank.zone"), needed: true, value: zone, hint: t("people.tank.zoneHint") },
         ])} @record-form-done=${(/** @type {CustomEvent<Values>} */ { detail }) => this.#tried(async () => {
-          await this.desk?.addTank(household.id, detail);
+          await this.desk?.door.addTank(household.id, detail);
           location.hash = "#/setup";
         })}></record-form></details>
       <details><summary>${t("people.invite.add")}</summary>

@@ -9,10 +9,10 @@ export class JoinPage extends ComingIn {
     const code = decodeURIComponent(location.hash.split("/")[2] ?? "");
     if (desk?.keeper) {
       return this.page(t("people.join.heading"), t("people.join.known", { name: desk.keeper.name }), [], t("people.join.go"),
-        async () => desk.comeIn("/api/v1/join", { code }));
+        async () => desk.door.comeIn("/api/v1/join", { code }));
     }
     return html`${this.page(t("people.join.heading"), t("people.join.intro"), newPerson(), t("people.join.go"),
-      async (values) => desk?.comeIn("/api/v1/join", { code, ...values }))}
+      async (values) => desk?.door.comeIn("/api/v1/join", { code, ...values }))}
       <p class="page"><a href="#/sign-in">${t("people.join.signIn")}</a></p>`;
   }
 }

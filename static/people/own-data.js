@@ -27,7 +27,7 @@ export class OwnData extends Asking {
   #erase(values) {
     return this.tried(async () => {
       await postJson("/api/v1/person/erasure", values);
-      await this.desk?.signOut();
+      await this.desk?.door.signOut();
     });
   }
 }

@@ -6,6 +6,6 @@ export class ResetPage extends ComingIn {
   render() {
     const code = decodeURIComponent(location.hash.split("/")[2] ?? "");
     return this.page(t("people.reset.heading"), t("people.reset.intro"), newPerson().slice(1), t("people.reset.go"),
-      async (values) => this.desk?.comeIn("/api/v1/reset", { code, ...values }));
+      async (values) => this.desk?.door.comeIn("/api/v1/reset", { code, ...values }));
   }
 }

@@ -74,11 +74,11 @@ export class SignIn extends Element {
   #submit(event) {
     event.preventDefault();
     const form = new FormData(/** @type {HTMLFormElement} */ (event.target));
-    return this.#tried(async () => this.desk?.comeIn("/api/v1/session", { name: String(form.get("name")).trim(), password: String(form.get("password")) }), "people.signIn.wrong");
+    return this.#tried(async () => this.desk?.door.comeIn("/api/v1/session", { name: String(form.get("name")).trim(), password: String(form.get("password")) }), "people.signIn.wrong");
   }
 
   #passkey() {
-    return this.#tried(async () => this.desk?.comeIn("/api/v1/session/passkey", await passkeyProof()), "passkey.signIn.wrong");
+    return this.#tried(async () => this.desk?.door.comeIn("/api/v1/session/passkey", await passkeyProof()), "passkey.signIn.wrong");
   }
 
   /** @param {() => Promise<void>} deed @param {string} wrong what to say when the server says no */

@@ -75,7 +75,7 @@ export class TankList extends ToldPage {
   /** @param {TankRow} tank @param {boolean} away */
   #putAway(tank, away) {
     return this.tried(async () => {
-      await this.desk?.putAway(tank.id, away);
+      await this.desk?.door.putAway(tank.id, away);
       this.tell(t(away ? "tank.away.done" : "tank.away.undone", { name: tank.name }), away ? tank : undefined);
       await this.#lookAway();
     });

@@ -16,7 +16,7 @@ export class HistoryPage extends Element {
     const today = desk?.today;
     if (!desk || !today) return html`<p role="status">${t("page.opening")}</p>`;
     const id = decodeURIComponent(location.hash.split("/")[2] ?? "");
-    const history = this.#history.of([id, today], () => desk.history(id));
+    const history = this.#history.of([id, today], () => desk.opened.history(id));
     if (!history) return html`<p role="status">${t("page.opening")}</p>`;
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("history.heading")} .when=${clock(today.minute)} .status=${desk.status}></page-head>

@@ -25,7 +25,7 @@ export function newFishForm(desk, today, key) {
     write: (values) => {
       const { how = "eye", lengthCm, ...set } = values;
       const fish = newKey(String(values.name));
-      return [change("fish", fish, { species: key, ...set, arrivedOn: desk.nowIso().slice(0, 10), ...size(desk, how, lengthCm) })];
+      return [change("fish", fish, { species: key, ...set, arrivedOn: desk.opened.nowIso().slice(0, 10), ...size(desk, how, lengthCm) })];
     },
   };
 }

@@ -152,7 +152,7 @@ export class MorePage extends Element {
   async #leave(desk) {
     this.#leaving = true;
     this.requestUpdate();
-    await desk.signOut().finally(() => (this.#leaving = false));
+    await desk.door.signOut().finally(() => (this.#leaving = false));
     this.requestUpdate();
   }
 }

@@ -37,7 +37,7 @@ export class WaterPage extends FormPage {
 
   /** Reckoned once for each state of the tank. @param {Desk} desk @param {Today} today */
   #of(desk, today) {
-    return this.#water.of([today], () => desk.water());
+    return this.#water.of([today], () => desk.opened.water());
   }
 
   /** @param {Desk} desk @param {Today} today @param {Water} water */

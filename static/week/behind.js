@@ -10,7 +10,7 @@ import { endsBefore, week, weeksOf } from "./weeks.js";
 
 /** @param {Desk} desk @param {Today} now @param {number} end @returns {Promise<Behind>} */
 export async function behindDay(desk, now, end) {
-  const sums = (/** @type {number} */ day) => (day === now.day ? now : desk.sumsTo(day));
-  const [today, before, ...ends] = await Promise.all([end === now.day ? now : desk.endOf(end), sums(end - week), ...endsBefore(end).map(sums)]);
+  const sums = (/** @type {number} */ day) => (day === now.day ? now : desk.opened.sumsTo(day));
+  const [today, before, ...ends] = await Promise.all([end === now.day ? now : desk.opened.endOf(end), sums(end - week), ...endsBefore(end).map(sums)]);
   return { end, today, before, weeks: weeksOf(end, ends) };
 }

@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.zxing.BinaryBitmap;
+import com.google.zxing.NotFoundException;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 class JoiningIT {
+  private static final int LOOKS = 20;
+
   private final Glass glass = new Glass();
 
   @AfterEach
@@ -35,7 +38,7 @@ class JoiningIT {
     assertThat(link).contains("/#/join/");
     Locator code = steward.locator("household-tools qr-code svg");
     code.evaluate("one => one.scrollIntoView({ block: 'center' })");
-    assertThat(readByCamera(code.screenshot())).isEqualTo(link);
+    assertThat(readByCamera(code)).isEqualTo(link);
 
     Page second = glass.stranger("light", 390, 844);
     second.navigate(link);
@@ -58,7 +61,21 @@ class JoiningIT {
     assertThat(steward.getByText("by Weekend help").first()).isVisible();
   }
 
-  private static String readByCamera(byte[] picture) throws Exception {
+  /** A camera looks until it can read: the page may still be moving into its place. */
+  private static String readByCamera(Locator code) throws Exception {
+    for (int look = 1; ; look++) {
+      try {
+        return read(code.screenshot());
+      } catch (NotFoundException unread) {
+        if (look == LOOKS) {
+          throw unread;
+        }
+        code.page().waitForTimeout(200);
+      }
+    }
+  }
+
+  private static String read(byte[] picture) throws Exception {
     BufferedImage seen = ImageIO.read(new ByteArrayInputStream(picture));
     int[] pixels = seen.getRGB(0, 0, seen.getWidth(), seen.getHeight(), null, 0, seen.getWidth());
     RGBLuminanceSource light = new RGBLuminanceSource(seen.getWidth(), seen.getHeight(), pixels);

@@ -36,10 +36,10 @@ class RecordsIT {
     goTo(page, "records");
     assertThat(page.getByText("2 hours behind the server's")).isVisible();
     page.getByText("Move the 1 record of the last day by 2 hours").click();
-    Glass.until(page, "async id => { const set = (await " + DESK + ".history(id)).at(-1).body.set; return Boolean(set) && Math.abs(Date.parse(set.happenedAt) - Date.now() - 2 * 3600e3) < 90e3; }", id);
+    Glass.until(page, "async id => { const set = (await " + DESK + ".opened.history(id)).at(-1).body.set; return Boolean(set) && Math.abs(Date.parse(set.happenedAt) - Date.now() - 2 * 3600e3) < 90e3; }", id);
     page.getByText("Use the server's time").click();
     String right = tapped(page);
-    Glass.until(page, "async id => Math.abs(Date.parse((await " + DESK + ".history(id))[0].happenedAt) - Date.now() - 2 * 3600e3) < 90e3", right);
+    Glass.until(page, "async id => Math.abs(Date.parse((await " + DESK + ".opened.history(id))[0].happenedAt) - Date.now() - 2 * 3600e3) < 90e3", right);
     goTo(page, "feed");
     goTo(page, "records");
     assertThat(page.getByText("New records carry the server's time").first()).isVisible();

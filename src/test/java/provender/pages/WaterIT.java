@@ -28,7 +28,7 @@ class WaterIT {
   }
 
   private double nitrate() {
-    return ((Number) page.evaluate("async () => (await document.querySelector('water-page').desk.water()).tests[0].nitrateMgL")).doubleValue();
+    return ((Number) page.evaluate("async () => (await document.querySelector('water-page').desk.opened.water()).tests[0].nitrateMgL")).doubleValue();
   }
 
   @Test
@@ -40,10 +40,10 @@ class WaterIT {
     page.locator("[name=alkalinityUnit]").selectOption("meq/L");
     page.locator("record-form .deed").click();
 
-    Glass.until(page, "async () => { const { tests: [test] } = await document.querySelector('water-page').desk.water();"
+    Glass.until(page, "async () => { const { tests: [test] } = await document.querySelector('water-page').desk.opened.water();"
         + " return Math.abs(test.phosphateMgL - 0.12 * 3.0661) < 1e-4 && Math.abs(test.alkalinityDkh - 3 * 50.043 / 17.85) < 1e-3; }", null);
     page.locator("undo-toast button.undo").click();
-    Glass.until(page, "async () => (await document.querySelector('water-page').desk.water()).tests[0].nitrateMgL === 53", null);
+    Glass.until(page, "async () => (await document.querySelector('water-page').desk.opened.water()).tests[0].nitrateMgL === 53", null);
     page.getByText("Water test").click();
     assertThat(page.locator("[name=phosphateUnit]")).hasValue("mg/L P");
   }
@@ -55,7 +55,7 @@ class WaterIT {
     page.locator("record-form .deed").click();
     assertThat(page.getByText("Did you mean mg/L N?")).isVisible();
     page.getByText("as typed").click();
-    Glass.until(page, "async () => (await document.querySelector('water-page').desk.water()).tests[0].nitrateMgL === 12", null);
+    Glass.until(page, "async () => (await document.querySelector('water-page').desk.opened.water()).tests[0].nitrateMgL === 12", null);
 
     page.getByText("Water test").click();
     page.locator("[name=nitrate]").fill("2.7");
@@ -96,7 +96,7 @@ class WaterIT {
     Glass.until(page, "() => !document.querySelector('water-page').desk.today.findings.some(({ rule }) => rule === 'phosphate-rises')", null);
     page.getByText("Media or carbon").click();
     page.locator("record-form .deed").click();
-    Glass.until(page, "async () => (await document.querySelector('water-page').desk.water()).dosings === 1", null);
+    Glass.until(page, "async () => (await document.querySelector('water-page').desk.opened.water()).dosings === 1", null);
   }
 
   /** The engine answers a moment later; until then what it said before stands. */
