@@ -56,7 +56,7 @@ export class MeasureSteps extends Element {
             @click=${() => this.#measure(choice)}>${choice.name}${choice.name === "g" ? "" : html` <small class="figure ${choice.basis}">${grams(choice.grams)}</small>`}</button>`) : ""}
         <label class="in-grams"><span>${t("steps.weighed")}</span>
           <input type="text" inputmode="decimal" autocomplete="off" aria-label=${t("steps.weighedLabel")}
-            .value=${live(inGrams ? written(count) : "")} @change=${this.#weighed}>
+            .value=${live(inGrams ? written(count) : "")} @input=${this.#weighed}>
         </label>
       </div>
       ${this.supplements.length ? html`
@@ -84,7 +84,7 @@ export class MeasureSteps extends Element {
   /** @param {Event} event */
   #weighed(event) {
     const weighed = typed(/** @type {HTMLInputElement} */ (event.target).value);
-    if (!(weighed > 0)) return this.requestUpdate();
+    if (!(weighed > 0)) return;
     const item = /** @type {TrayItem} */ (this.item);
     this.#change({ ...item, measure: { name: "g", grams: 1, basis: "weighed" }, count: weighed, grams: weighed });
   }

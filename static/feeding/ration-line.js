@@ -1,4 +1,4 @@
-/** @import { Desk, Today } from "../types.js" */
+/** @import { Desk, Ration, Today } from "../types.js" */
 import { html } from "lit";
 import { clock, grams, kj, range, t } from "../text/index.js";
 import { keeperName, shortFoodName } from "../ui/names.js";
@@ -8,17 +8,23 @@ const justFedMinutes = 30;
 /** How much of the day's ration is in, what would fill the rest, and who fed last. @param {Desk} desk @param {Today} today */
 export function rationLine(desk, today) {
   const { ration, lastFeeding, day } = today;
+  if (!today.fish.length) return html`<section class="ration" aria-label=${t("ration.label")}><p>${t("ration.noFish")} <a href="#/setup/add-fish">${t("ration.addFish")}</a></p></section>`;
   const [one, other] = ration.foods.map((row) => asFood(desk, row));
   return html`<section class="ration" aria-label=${t("ration.label")}>
     <p class="row apart"><span><strong>${kj(ration.givenKj.value)}</strong> ${t("ration.given")}</span>
       <span>${ration.remainingKj.value > 0
-        ? html`<strong>${kj(ration.remainingKj.value)}</strong> ${t("ration.stillDue")}` : t("ration.met")}</span></p>
+        ? html`<strong>${kj(ration.remainingKj.value)}</strong> ${t("ration.stillDue")}` : metOrMore(ration)}</span></p>
     <tide-line .due=${ration.dueKj} .given=${ration.givenKj} .hand=${ration.givenHandKj} .feeder=${ration.givenFeederKj}></tide-line>
     ${ration.remainingKj.value > 0 && one ? html`<p><small>${t("ration.about", {
       foods: t("ration.or", { first: one, rest: other ?? "" }) })}</small></p>` : ""}
     ${lastFeeding && lastFeeding.day === day ? html`<p class=${isJustFed(desk, today, lastFeeding) ? "flag" : ""}><small>${t("ration.last", {
       at: clock(lastFeeding.minute), by: keeperName(desk, lastFeeding.by) })}</small></p>` : ""}
   </section>`;
+}
+
+/** More than anybody reckons to be due is said as such. @param {Ration} ration */
+export function metOrMore({ dueKj, givenKj }) {
+  return givenKj.value > dueKj.high ? html`<strong class="flag">${t("ration.more", { surplus: kj(givenKj.value - dueKj.value) })}</strong>` : t("ration.met");
 }
 
 /** Whether somebody else fed so lately that it matters. @param {Desk} desk @param {Today} today @param {NonNullable<Today["lastFeeding"]>} last */

@@ -59,8 +59,8 @@ export class FishStory extends Element {
   #growth({ masses, grown }) {
     return html`<section><h3>${t("story.growth")}</h3>
       ${masses.length ? html`<growth-chart .masses=${masses} .day=${this.day}></growth-chart>` : html`<p>${t("story.unmeasured")}</p>`}
-      ${grown ? html`<p>${t(grown.shows ? "story.grew" : "story.grewUnsure", {
-        gain: length(grown.gainCm), error: length(grown.errorCm), count: grown.days })}
+      ${grown ? html`<p>${t(!grown.shows ? "story.grewUnsure" : grown.gainCm < 0 ? "story.shrank" : "story.grew", {
+        gain: length(grown.shows ? Math.abs(grown.gainCm) : grown.gainCm), error: length(grown.errorCm), count: grown.days })}
         ${grown.expectedCm === undefined ? "" : t("story.expected", { expected: length(grown.expectedCm) })}</p>` : ""}</section>`;
   }
 

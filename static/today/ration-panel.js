@@ -1,4 +1,5 @@
 import { html } from "lit";
+import { metOrMore } from "../feeding/ration-line.js";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
 import { grams, kj, percent, range, t } from "../text/index.js";
@@ -34,7 +35,7 @@ export class RationPanel extends Element {
             hand: kj(ration.givenHandKj), feeder: kj(ration.givenFeederKj) })}</small></dd></div>
         <div><dt><span>${t("ration.stillDue")}</span>${this.#why("remaining", t("ration.stillDue"))}</dt>
           <dd><output>${kj(Math.max(0, remainingKj.value))}</output><small>${remainingKj.high > 0
-            ? t("ration.between", { span: range(Math.max(0, remainingKj.low), remainingKj.high, kj) }) : t("ration.met")}</small></dd></div>
+            ? t("ration.between", { span: range(Math.max(0, remainingKj.low), remainingKj.high, kj) }) : metOrMore(ration)}</small></dd></div>
       </dl>
       <tide-line .due=${dueKj} .given=${givenKj} .hand=${ration.givenHandKj} .feeder=${ration.givenFeederKj}></tide-line>
       <p class="key"><span><i class="swatch given"></i>${t("tide.keyGiven")}</span>

@@ -29,6 +29,7 @@ export class TodayPage extends Element {
           desk.record("record", { record, key, set: { [field]: value }, saw: { [field]: seen } })}></conflict-list>
       <div class="columns">
         <div class="stack">
+          ${today.fish.length ? "" : html`<p>${t("ration.noFish")} <a href="#/setup/add-fish">${t("ration.addFish")}</a></p>`}
           <ration-panel .ration=${today.ration} .foodName=${names}
             @ration-panel-why=${(/** @type {CustomEvent<"due" | "given" | "remaining">} */ event) => this.#whyRation(today, event.detail)}></ration-panel>
           ${this.#shown.below(() => this.#water(today))}
@@ -55,10 +56,10 @@ export class TodayPage extends Element {
   }
 
   /** @param {Desk} desk @param {Today} today @param {(key: string) => string} names */
-  #findings(desk, { findings, day }, names) {
+  #findings(desk, { findings, fish, day }, names) {
     return html`<section class="findings beside">
       <h2>${t("findings.heading")}</h2>
-      ${findings.length ? "" : html`<p class="calm">${icon("today")} ${t("findings.none")}</p>`}
+      ${findings.length || !fish.length ? "" : html`<p class="calm">${icon("today")} ${t("findings.none")}</p>`}
       ${repeat(this.#shown.of(findings), ({ key }) => key, (finding) => html`
         <finding-card .finding=${finding} .day=${day} .foodName=${names}
           .fishNames=${finding.fish.map((key) => fishNamed(desk, key))} .about=${feederNamed(desk, finding.about)}

@@ -87,6 +87,7 @@ class FiveSituationsIT {
     thumb.tap("fish-detail button.firm", "Refused");
     assertThat(page.locator("undo-toast")).containsText("saved on this phone");
     assertThat(page.locator("fish-story")).containsText("today");
+    assertThat(page.locator("fish-detail")).containsText("Refuses its food");
     assertThat(thumb.did()).isEqualTo("3 taps");
   }
 

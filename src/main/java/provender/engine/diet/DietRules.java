@@ -43,6 +43,7 @@ public final class DietRules {
           VarietyRules::nobodyLivesOnOneFood,
           EatingRules::planktonPickersEatOften,
           EatingRules::everyoneEats,
+          EatingRules::nobodyTurnsFromFoodForDays,
           EatingRules::nobodyKeepsAnObligateCoralEater);
 
   /** Everything that is wrong, heaviest first; nothing in a tank where all is well or nothing was logged yet. */

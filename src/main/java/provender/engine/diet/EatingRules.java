@@ -43,6 +43,27 @@ final class EatingRules {
     return findings;
   }
 
+  /** A fish that people saw turn from its food on so many of the last days, and did not see eat since. */
+  static List<Finding> nobodyTurnsFromFoodForDays(Case looked) {
+    DietRule rule = looked.reference().rule("refusing");
+    List<Finding> findings = new ArrayList<>();
+    for (FishDiet diet : looked.review().diets()) {
+      int days = 0;
+      int since = looked.todayIndex();
+      for (int day = since; day >= Math.max(0, looked.todayIndex() + 1 - rule.windowDays()) && !looked.review().wasSeenEating(diet, day); day--) {
+        if (looked.review().turnedAway(diet, day)) {
+          days++;
+          since = day;
+        }
+      }
+      if (diet.fish().isHere() && days >= rule.limit()) {
+        Step why = Step.of("refusedDays", "days of the last " + rule.windowDays() + ", none of them seen to eat since", days, "d", Step.PRACTICE);
+        findings.add(new Finding(rule, List.of(diet.fish().key()), null, looked.review().day(since), days, List.of(), List.of(), List.of(why)));
+      }
+    }
+    return findings;
+  }
+
   static List<Finding> nobodyKeepsAnObligateCoralEater(Case looked) {
     DietRule rule = looked.reference().rule("obligate-coral");
     List<String> fish = new ArrayList<>();

@@ -35,13 +35,15 @@ public final class Review {
   private final Ledger ledger;
   private final List<FishDiet> diets = new ArrayList<>();
   private final Table table;
+  private final Sightings sightings;
   private final List<List<Serving>> served = new ArrayList<>();
   private final double[] givenKj;
   /** By component, the last epoch day on which it was on the common table. */
   private final int[] onTheTable = new int[Component.values().length];
 
-  private Review(List<Fish> fish, Foods foods, Day today, int days, Preferences preferences) {
+  private Review(List<Fish> fish, Foods foods, Day today, int days, Preferences preferences, Sightings sightings) {
     this.fish = fish;
+    this.sightings = sightings;
     this.first = today.plus(1 - days);
     this.days = days;
     this.givenKj = new double[days];
@@ -68,7 +70,7 @@ public final class Review {
       Model model,
       Constants constants) {
     Preferences preferences = new Preferences(fish, constants.value(Constant.FLOOR_PREFERENCE), sightings);
-    Review review = new Review(fish, new Foods(meals), today, temperatureC.length, preferences);
+    Review review = new Review(fish, new Foods(meals), today, temperatureC.length, preferences, sightings);
     double takenFraction = constants.value(Constant.TAKEN_FRACTION);
     int next = 0;
     for (int day = 0; day < review.days; day++) {
@@ -115,8 +117,8 @@ public final class Review {
     Day that = day(day);
     for (int line = 0; line < diets.size(); line++) {
       FishDiet diet = diets.get(line);
-      boolean here = diet.fish().wasHereOn(that);
-      table.seat(line, here ? diet.appetite() : 0, diet.dueKj(day, day + 1) * mostOfDue);
+      boolean eats = diet.fish().wasHereOn(that) && !sightings.turnedFromAll(diet.fish().key(), that.epochDay());
+      table.seat(line, eats ? diet.appetite() : 0, diet.dueKj(day, day + 1) * mostOfDue);
     }
   }
 
@@ -161,6 +163,16 @@ public final class Review {
     for (FishDiet diet : diets) {
       diet.closeDay(day, takenFraction);
     }
+  }
+
+  /** Whether people saw it eat on a day. */
+  boolean wasSeenEating(FishDiet diet, int day) {
+    return sightings.ate(diet.fish().key(), day(day).epochDay());
+  }
+
+  /** Whether people saw it turn from food on a day on which it is reckoned to have got nothing. */
+  boolean turnedAway(FishDiet diet, int day) {
+    return sightings.turned(diet.fish().key(), day(day).epochDay()) && diet.gotKj(day, day + 1) == 0;
   }
 
   /** Number of days, today being the last. */

@@ -34,7 +34,7 @@ public final class Table {
   /**
    * One line of the roster comes to the table, hungry.
    *
-   * @param appetite metabolic mass of the whole line, in kg^0.80
+   * @param appetite metabolic mass of the whole line, in kg^0.80; nothing for one that is not here or will not eat
    * @param mostKj the most it can take in a day, in kJ
    */
   public void seat(int line, double appetite, double mostKj) {
@@ -77,7 +77,7 @@ public final class Table {
 
   private void hand(double grams, String key, List<String> refusedBy) {
     for (int i = 0; i < taken.length; i++) {
-      taken[i] = fish.get(i).key().equals(key) && !refusedBy.contains(key) ? grams : 0;
+      taken[i] = fish.get(i).key().equals(key) && appetites[i] > 0 && !refusedBy.contains(key) ? grams : 0;
     }
   }
 

@@ -115,18 +115,19 @@ public final class Journal {
     List<Sighting> seen = new ArrayList<>();
     for (Kept kept : observations.since(first)) {
       Entry entry = kept.entry();
-      if (entry != null && !kept.isWithdrawn()) {
+      Moment at = kept.at();
+      if (entry != null && at != null && !kept.isWithdrawn()) {
         Node body = kept.body(entry);
         String saw = body.text("saw", "");
         if (saw.equals("ate") || saw.equals("refused")) {
-          seen.add(new Sighting(body.text("fish", ""), body.text("food", ""), saw.equals("ate")));
+          seen.add(new Sighting(body.text("fish", ""), body.text("food", ""), saw.equals("ate"), at.day().epochDay()));
         }
       }
     }
     for (Feeding feeding : feedingsSince(first)) {
       for (String fish : feeding.meal().refusedBy()) {
         for (Helping helping : feeding.meal().helpings()) {
-          seen.add(new Sighting(fish, helping.foodKey(), false));
+          seen.add(new Sighting(fish, helping.foodKey(), false, feeding.at().day().epochDay()));
         }
       }
     }

@@ -166,6 +166,35 @@ class DietRulesTest {
     }
 
     @Test
+    void a_fish_that_people_saw_turn_from_its_food_on_three_of_seven_days_is_named_until_they_see_it_eat() {
+      Log log = tank(LIONFISH).fish("other", LIONFISH, GRAMS).fedDaily(0, 17, "08:00", helping("mysis_frozen", 3.6));
+      for (int day : new int[] {10, 11, 13}) {
+        log.saw(day, "it", "refused", Map.of());
+      }
+      assertThat(log.rules(12)).doesNotContain("refusing");
+      assertThat(log.findings(15)).filteredOn(finding -> finding.get("rule").equals("refusing")).singleElement()
+          .satisfies(finding -> assertThat(finding.get("fish")).isEqualTo(java.util.List.of("it")))
+          .satisfies(finding -> assertThat(finding.get("days")).isEqualTo(3.0));
+      assertThat(log.rules(17)).doesNotContain("refusing");
+      assertThat(log.saw(14, "it", "ate", Map.of()).rules(15)).doesNotContain("refusing");
+    }
+
+    @Test
+    void what_a_fish_would_not_touch_on_a_day_is_reckoned_to_the_others_and_other_days_stay_as_they_were() {
+      Log log = tank(LIONFISH).fish("other", LIONFISH, GRAMS).fedDaily(0, 10, "08:00", helping("mysis_frozen", 3.6));
+      double usual = gotToday(log, 9, "it");
+      log.saw(10, "it", "refused", Map.of());
+      assertThat(gotToday(log, 10, "it")).isZero();
+      assertThat(gotToday(log, 10, "other")).isGreaterThan(usual);
+      assertThat(gotToday(log, 9, "it")).isEqualTo(usual);
+    }
+
+    private static double gotToday(Log log, int day, String fish) {
+      return ((java.util.List<?>) log.today(day, "21:00").get("fish")).stream().map(Map.class::cast).filter(one -> one.get("id").equals(fish))
+          .mapToDouble(one -> ((Number) one.get("gotGrams")).doubleValue()).sum();
+    }
+
+    @Test
     void an_obligate_coral_eater_is_found_the_day_it_comes_and_no_other_fish_is() {
       assertThat(tank(CORAL_EATER).fed(0, "08:00", helping("mysis_frozen", 1)).rules(0)).containsExactly("obligate-coral");
       assertThat(tank(TANG).fed(0, "08:00", helping("mysis_frozen", 1)).rules(0)).isEmpty();
