@@ -227,13 +227,15 @@ export class FeedPage extends ToldPage {
     });
   }
 
-  /** @param {CustomEvent<{ feeding: Feeding, minute?: number, note?: string, picture?: Blob }>} event */
-  #correct({ detail: { feeding: { id, day }, minute, note, picture } }) {
+  /** @param {CustomEvent<{ feeding: Feeding, items?: object[], leftoverGrams?: number, minute?: number, note?: string, picture?: Blob }>} event */
+  #correct({ detail: { feeding: { id, day }, items, leftoverGrams, minute, note, picture } }) {
     return this.tried(async () => {
       const desk = /** @type {Desk} */ (this.desk);
       const set = {
         ...(minute === undefined ? {} : { happenedAt: desk.opened.isoAt(day, minute) }),
         ...(note === undefined ? {} : { "body.note": note }),
+        ...(items === undefined ? {} : { "body.items": items }),
+        ...(leftoverGrams === undefined ? {} : { "body.leftoverGrams": leftoverGrams }),
       };
       if (Object.keys(set).length) await desk.amend(id, set);
       this.tell(minute === undefined ? t("toast.corrected") : t("toast.retimed", { at: clock(minute) }));

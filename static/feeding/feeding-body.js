@@ -1,4 +1,4 @@
-/** @import { Feeding } from "../types.js" */
+/** @import { Feeding, FeedingItem } from "../types.js" */
 /** @import { Tray } from "./tray.js" */
 
 /** What is recorded of a tray. Grams need no count beside them. @param {Tray} tray */
@@ -18,6 +18,18 @@ export function bodyOf({ items, extras: { leftoverGrams, refusedBy, note } }) {
 
 /** The same once more; what was left over or refused then is not. @param {Feeding} feeding */
 export function onceMore({ items }) {
-  return { items: items.map(({ food, grams: mass, measure, count, supplements, fish }) => ({
-    food, grams: mass, ...(measure ? { measure, count } : {}), ...(supplements?.length ? { supplements } : {}), ...(fish ? { fish } : {}) })) };
+  return { items: items.map((item) => withAmount(item, amountOf(item))) };
+}
+
+/** In the measure it was given with, else in grams. @param {FeedingItem} item */
+export const amountOf = ({ grams, measure, count }) => (measure && count ? count : grams);
+
+/** The same food with another amount. @param {FeedingItem} item @param {number} amount in the measure of {@link amountOf} */
+export function withAmount({ food, grams, measure, count, supplements, fish }, amount) {
+  return {
+    food,
+    ...(measure && count ? { grams: (grams * amount) / count, measure, count: amount } : { grams: amount }),
+    ...(supplements?.length ? { supplements } : {}),
+    ...(fish ? { fish } : {}),
+  };
 }

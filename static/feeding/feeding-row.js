@@ -77,7 +77,7 @@ export class FeedingRow extends Element {
 
   /** @param {Feeding} feeding */
   #deeds(feeding) {
-    if (this.#editing) return html`<feeding-edit .feeding=${feeding} .latest=${this.latest} @feeding-edit-done=${this.#edited}></feeding-edit>`;
+    if (this.#editing) return html`<feeding-edit .feeding=${feeding} .names=${this.names} .latest=${this.latest} @feeding-edit-done=${this.#edited}></feeding-edit>`;
     const at = clock(feeding.minute);
     return html`<div class="deeds">
       <button type="button" class="quiet" aria-expanded=${this.#shared} aria-label=${t("row.whoOf", { at })} @click=${this.#share}>${t("row.who")}</button>

@@ -26,6 +26,20 @@ class ReflowIT {
     }
   }
 
+  @Test
+  void with_text_twice_as_large_what_is_on_the_tray_can_be_recorded_where_it_stands() {
+    try (Glass glass = new Glass(List.of(TEXT_TWICE_AS_LARGE))) {
+      Page page = glass.signedIn("light", 390, 844);
+      page.evaluate("document.querySelector('feed-page .tile').click()");
+      page.locator("feeding-tray button.deed").waitFor();
+      assertThat(page.evaluate("""
+          () => ["feeding-tray button.deed", "measure-steps .step:first-child", "measure-steps .step:last-child"].filter((part) => {
+            const { x, y, width, height } = document.querySelector(part).getBoundingClientRect();
+            return !document.elementFromPoint(x + width / 2, y + height / 2)?.closest(part);
+          })""")).isEqualTo(List.of());
+    }
+  }
+
   private static List<String> tooWide(Glass glass, int width, int height) {
     List<String> wide = new ArrayList<>();
     Page page = glass.signedIn("light", width, height);

@@ -1,0 +1,47 @@
+package provender.pages;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** What was tapped in wrongly is put right afterwards, with no network. */
+class CorrectingIT {
+  private static final String NEWEST = "document.querySelector('feed-page').desk.today.feedings[0]";
+
+  private final Glass glass = new Glass();
+
+  @AfterEach
+  void close() {
+    glass.close();
+  }
+
+  @Test
+  void the_amount_and_what_was_left_are_corrected_in_the_measure_they_were_given_in_and_bad_ones_are_named() {
+    Page page = glass.signedIn("light", 390, 844);
+    Glass.settled(page);
+    page.context().setOffline(true);
+    page.locator("feed-page .tile").first().click();
+    page.locator("feeding-tray button.deed").click();
+    Glass.isAnotherOne(page);
+    double one = ((Number) page.evaluate(NEWEST + ".items[0].grams / " + NEWEST + ".items[0].count")).doubleValue();
+
+    page.locator("feeding-row button", new Page.LocatorOptions().setHasText("Correct")).first().click();
+    Locator form = page.locator("feeding-edit");
+    form.locator("input[name=item-0]").fill("none");
+    form.locator("button.firm").click();
+    assertThat(form.locator(".fault")).hasText("an amount above nothing, such as 2 or 2.5");
+    assertThat(form.locator("input[name=item-0]")).isFocused();
+    Glass.isFreeOfFaults(page, "correcting", "light", 390);
+    form.locator("input[name=item-0]").fill("2,5");
+    form.locator("input[name=leftover]").fill("1.5");
+    form.locator("button.firm").click();
+
+    Glass.until(page, "one => Math.abs(" + NEWEST + ".items[0].grams - 2.5 * one) < 1e-9 && " + NEWEST + ".items[0].count === 2.5 && "
+        + NEWEST + ".leftoverGrams === 1.5", one);
+    assertThat(page.locator("feeding-row").first()).containsText("1.5 g left over");
+    assertThat(page.locator("feeding-row").first()).containsText("corrected");
+  }
+}
