@@ -40,7 +40,7 @@ export class FindingCard extends Element {
       <article class=${finding.severity}>
         <p class="weight">${icon(finding.severity)} ${t(`severity.${finding.severity}`)}</p>
         <h3>${title}</h3>
-        ${finding.about ? "" : html`<p class="who">${this.fishNames.length ? t("finding.who", { fish: this.fishNames }) : has(`finding.${finding.rule}.who`) ? t(`finding.${finding.rule}.who`) : t("finding.display")}</p>`}
+        ${finding.about ? "" : html`<p class="who">${this.fishNames.length ? html`<a href=${whereTo(finding)}>${t("finding.who", { fish: this.fishNames })}</a>` : has(`finding.${finding.rule}.who`) ? t(`finding.${finding.rule}.who`) : t("finding.display")}</p>`}
         <p>${t(`finding.${finding.rule}.since`, { ...words, day: dayName(finding.sinceDay, this.day) })}</p>
         ${has(`finding.${finding.rule}.reason`) ? html`<p class="reason">${t(`finding.${finding.rule}.reason`, words)}</p>` : ""}
         ${finding.offer.length && has(`finding.${finding.rule}.offer`) ? html`<p>${t(`finding.${finding.rule}.offer`, words)}</p>` : ""}
@@ -53,6 +53,9 @@ export class FindingCard extends Element {
       </article>`;
   }
 }
+
+/** One fish has a page of its own; several stand in the roster, each with what was found. @param {Finding} finding */
+const whereTo = ({ fish: [one, ...others] }) => (others.length ? "#/fish" : `#/fish/${encodeURIComponent(one)}`);
 
 /** @param {Finding} finding */
 function wordsOf({ facts, days, component }) {
