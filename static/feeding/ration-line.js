@@ -2,6 +2,7 @@
 import { html } from "lit";
 import { clock, grams, kj, range, t } from "../text/index.js";
 import { keeperName, shortFoodName } from "../ui/names.js";
+import { measuresOf, spokenCount } from "./measures.js";
 
 const justFedMinutes = 30;
 
@@ -9,7 +10,7 @@ const justFedMinutes = 30;
 export function rationLine(desk, today) {
   const { ration, lastFeeding, day } = today;
   if (!today.fish.length) return html`<section class="ration" aria-label=${t("ration.label")}><p>${t("ration.noFish")} <a href="#/setup/add-fish">${t("ration.addFish")}</a></p></section>`;
-  const [one, other] = ration.foods.map((row) => asFood(desk, row));
+  const [one, other] = ration.foods.slice(0, 2).map((row) => asFood(desk, today, row));
   return html`<section class="ration" aria-label=${t("ration.label")}>
     <p class="row apart"><span><strong>${kj(ration.givenKj.value)}</strong> ${t("ration.given")}</span>
       <span>${ration.remainingKj.value > 0
@@ -32,8 +33,13 @@ function isJustFed({ keeper }, today, { by, day, minute }) {
   return by !== keeper?.id && (today.day - day) * 1440 + today.minute - minute <= justFedMinutes;
 }
 
-/** @param {Desk} desk @param {Today["ration"]["foods"][number]} row */
-function asFood(desk, { food, grams: mass }) {
-  const row = desk.foods.get(food);
-  return `${range(mass.low, mass.high, grams)} ${row ? shortFoodName(row) : food}`;
+/** In the measure it is given with: nobody counts grams at the tank. @param {Desk} desk @param {Today} today @param {Ration["foods"][number]} row */
+function asFood(desk, today, { food: key, grams: mass }) {
+  const food = desk.foods.get(key);
+  const measure = food && measuresOf(food, today)[0];
+  if (!measure || measure.name === "g") return `${range(mass.low, mass.high, grams)} ${food ? shortFoodName(food) : key}`;
+  return t("measure.count", { count: mass.high / measure.grams, n: range(mass.low / measure.grams, mass.high / measure.grams, portioned), name: measure.name });
 }
+
+/** Whole ones from three on and halves below: nobody portions finer. @param {number} count */
+const portioned = (count) => spokenCount(count < 3 ? Math.max(0.5, Math.round(2 * count) / 2) : Math.round(count));

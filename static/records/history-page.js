@@ -3,7 +3,7 @@ import { backLink } from "../ui/back-link.js";
 import { Asked } from "../ui/asked.js";
 import { Element } from "../ui/element.js";
 import { foodName, keeperName, label } from "../ui/names.js";
-import { clock, grams, has, plain, t } from "../text/index.js";
+import { clock, dayName, grams, has, moment, plain, t } from "../text/index.js";
 /** @import { Desk, Entry } from "../types.js" */
 
 /** One entry and every hand that was on it: who changed what, when, and what of it stands. */
@@ -32,12 +32,12 @@ export class HistoryPage extends Element {
     return html`<li class="card stack">
       <h2>${entry.kind === "withdrawal" ? t(entry.body.withdrawn === false ? "history.broughtBack" : "history.takenBack")
         : has(kind) ? t(kind) : label("status.kind", entry.kind)}</h2>
-      <p>${keeperName(desk, entry.by)} · <time datetime=${entry.recordedAt}>${said(entry.recordedAt)}</time>${entry.seq ? "" : html` · ${t("row.onPhone")}`}</p>
+      <p>${keeperName(desk, entry.by)} · <time datetime=${entry.recordedAt}>${moment(entry.recordedAt)}</time>${entry.seq ? "" : html` · ${t("row.onPhone")}`}</p>
       ${entry.kind === "amendment" ? html`<dl>${Object.entries(entry.body.set ?? {}).map(([field, value]) => html`<div>
           <dt>${label("history.field", field)}</dt>
           <dd>${this.#value(desk, field, value)} ${isOvertaken(field, later) ? html`<small>${t("history.overtaken")}</small>` : ""}</dd></div>`)}</dl>`
         : entry.kind === "withdrawal" ? (entry.body.erased ? html`<p>${t("photo.erased")}</p>` : "") : html`
-          <p>${t("history.happened", { when: said(entry.happenedAt) })}</p>
+          <p>${t("history.happened", { when: atTank(entry.happenedAt, desk) })}</p>
           ${(entry.body.items ?? []).map((/** @type {{ food: string, grams: number }} */ item) => html`<p>${grams(item.grams)} ${foodName(desk, item.food)}</p>`)}`}
       <details><summary>${t("status.refused.whole")}</summary><pre tabindex="0">${JSON.stringify(entry, null, 2)}</pre></details>
     </li>`;
@@ -45,7 +45,7 @@ export class HistoryPage extends Element {
 
   /** @param {Desk} desk @param {string} field @param {unknown} value */
   #value(desk, field, value) {
-    if (field === "happenedAt") return said(String(value));
+    if (field === "happenedAt") return atTank(String(value), desk);
     if (typeof value === "number") return /grams/i.test(field) ? grams(value) : plain(value);
     if (Array.isArray(value)) return value.map((one) => (one?.food ? `${grams(one.grams)} ${foodName(desk, one.food)}` : String(one?.name ?? one))).join(", ");
     return value === null ? t("history.nothing") : String(value);
@@ -62,7 +62,7 @@ function isOvertaken(field, later) {
   return later.some(({ kind, body }) => kind === "amendment" && field in (body.set ?? {}));
 }
 
-/** A moment as it was written, to the minute. @param {string} iso */
-function said(iso) {
-  return iso.slice(0, 16).replace("T", " ") + (iso.endsWith("Z") ? " UTC" : "");
+/** By the clock where the tank stands. @param {string} iso local time with its offset @param {Desk} desk */
+function atTank(iso, { today }) {
+  return `${dayName(Date.parse(iso.slice(0, 10)) / 86_400_000, today?.day ?? 0)} ${clock(Number(iso.slice(11, 13)) * 60 + Number(iso.slice(14, 16)))}`;
 }
