@@ -1,5 +1,6 @@
 import { html } from "lit";
 import { Element } from "../ui/element.js";
+import { measureName } from "../ui/names.js";
 import { summonPicker } from "../photo/index.js";
 import { t, written } from "../text/index.js";
 import { typed } from "../text/units.js";
@@ -48,7 +49,7 @@ export class FeedingEdit extends Element {
     const minute = this.#minute;
     const text = `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
     return html`
-      ${this.feeding?.items.map((item, place) => this.#number(`item-${place}`, html`${this.names?.food(item.food)} <small>${item.count && item.measure ? item.measure : t("measure.gramsName")}</small>`,
+      ${this.feeding?.items.map((item, place) => this.#number(`item-${place}`, html`${this.names?.food(item.food)} <small>${item.count && item.measure ? measureName(item.measure) : t("measure.gramsName")}</small>`,
         this.#amounts[place], (text) => (this.#amounts[place] = text)))}
       ${this.#number("leftover", t("tray.leftover"), this.#leftover, (text) => (this.#leftover = text))}
       <div class="timing">

@@ -2,7 +2,7 @@ import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
 import { Element } from "../ui/element.js";
 import { foodIcon, icon } from "../ui/icons.js";
-import { shortFoodName } from "../ui/names.js";
+import { nameOf, shortFoodName } from "../ui/names.js";
 import { t } from "../text/index.js";
 /** @import { Food } from "../types.js" */
 
@@ -58,7 +58,7 @@ export class FoodTiles extends Element {
   #found() {
     const words = this.#wanted.toLowerCase().split(/\s+/).filter(Boolean);
     return this.all
-      .filter(({ name, category }) => words.every((word) => `${name} ${category} ${t(`category.${category}`)}`.toLowerCase().includes(word)))
+      .filter(({ key, name, category }) => words.every((word) => `${nameOf({ key, name })} ${name} ${category} ${t(`category.${category}`)}`.toLowerCase().includes(word)))
       .slice(0, mostFound);
   }
 

@@ -2,6 +2,7 @@ import { html } from "lit";
 import { live } from "lit-html/directives/live.js";
 import { Element } from "../ui/element.js";
 import { icon } from "../ui/icons.js";
+import { measureName } from "../ui/names.js";
 import { grams, t, written } from "../text/index.js";
 import { typed } from "../text/units.js";
 import { countOf, spokenCount } from "./measures.js";
@@ -41,8 +42,8 @@ export class MeasureSteps extends Element {
         <button type="button" class="step" aria-label=${t("steps.less")} ?disabled=${count <= least(item)}
           @click=${() => this.#count(stepped(item, -1))}>${icon("minus")}</button>
         <output aria-live="polite">
-          <strong>${spokenCount(count)}</strong> ${inGrams ? t("measure.gramsName") : measure.name}
-          ${inGrams ? "" : html`<small class="figure ${measure.basis}">${t(`steps.basis.${measure.basis}`, { mass: grams(item.grams) })}${measure.size ? `, ${measure.size}` : ""}</small>`}
+          <strong>${spokenCount(count)}</strong> ${inGrams ? t("measure.gramsName") : measureName(measure.name)}
+          ${inGrams ? "" : html`<small class="figure ${measure.basis}">${t(`steps.basis.${measure.basis}`, { mass: grams(item.grams) })}${measure.size ? `, ${measureName(measure.size)}` : ""}</small>`}
         </output>
         <button type="button" class="step" aria-label=${t("steps.more")}
           @click=${() => this.#count(stepped(item, 1))}>${icon("plus")}</button>
@@ -53,7 +54,7 @@ export class MeasureSteps extends Element {
             @click=${() => this.#count(quick)}>${spokenCount(quick)}</button>`)}
         ${this.measures.length > 1 ? this.measures.map((choice) => html`
           <button type="button" class="chip" aria-pressed=${choice.name === measure.name}
-            @click=${() => this.#measure(choice)}>${choice.name}${choice.name === "g" ? "" : html` <small class="figure ${choice.basis}">${grams(choice.grams)}</small>`}</button>`) : ""}
+            @click=${() => this.#measure(choice)}>${choice.name === "g" ? choice.name : measureName(choice.name)}${choice.name === "g" ? "" : html` <small class="figure ${choice.basis}">${grams(choice.grams)}</small>`}</button>`) : ""}
         <label class="in-grams"><span>${t("steps.weighed")}</span>
           <input type="text" inputmode="decimal" autocomplete="off" aria-label=${t("steps.weighedLabel")}
             .value=${live(inGrams ? written(count) : "")} @input=${this.#weighed}>

@@ -1,4 +1,5 @@
 import { has, t, written } from "../text/index.js";
+import { measureName } from "../ui/names.js";
 /** @import { Food, Glance } from "../types.js" */
 
 /** @typedef {{ name: string, grams: number, basis: "weighed" | "assumed", size?: string }} MeasureChoice one of what people measure with */
@@ -74,7 +75,7 @@ export function foodsForNow(today) {
  * @param {string} name
  */
 export function countOf(count, name) {
-  return name === "g" ? t("measure.grams", { n: written(count) }) : t("measure.count", { count, n: spokenCount(count), name });
+  return name === "g" ? t("measure.grams", { n: written(count) }) : t("measure.count", { count, n: spokenCount(count), name: measureName(name) });
 }
 
 /** @param {number} count */

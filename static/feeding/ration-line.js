@@ -1,7 +1,7 @@
 /** @import { Desk, Ration, Today } from "../types.js" */
 import { html } from "lit";
 import { clock, grams, kj, range, t } from "../text/index.js";
-import { keeperName, shortFoodName } from "../ui/names.js";
+import { keeperName, measureName, shortFoodName } from "../ui/names.js";
 import { measuresOf, spokenCount } from "./measures.js";
 
 const justFedMinutes = 30;
@@ -38,7 +38,7 @@ function asFood(desk, today, { food: key, grams: mass }) {
   const food = desk.foods.get(key);
   const measure = food && measuresOf(food, today)[0];
   if (!measure || measure.name === "g") return `${range(mass.low, mass.high, grams)} ${food ? shortFoodName(food) : key}`;
-  return t("measure.count", { count: mass.high / measure.grams, n: range(mass.low / measure.grams, mass.high / measure.grams, portioned), name: measure.name });
+  return t("measure.count", { count: mass.high / measure.grams, n: range(mass.low / measure.grams, mass.high / measure.grams, portioned), name: measureName(measure.name) });
 }
 
 /** Whole ones from three on and halves below: nobody portions finer. @param {number} count */

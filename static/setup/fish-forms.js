@@ -1,6 +1,6 @@
 import { harmOf } from "../fish/harm.js";
 import { fishName } from "../ui/names.js";
-import { t } from "../text/index.js";
+import { has, t } from "../text/index.js";
 import { change, newKey } from "./forms.js";
 /** @import { Desk, Today } from "../types.js" */
 /** @import { SetupForm, Writing } from "./forms.js" */
@@ -9,11 +9,10 @@ import { change, newKey } from "./forms.js";
 /** @param {Desk} desk @param {Today} today @param {string} key of the species @returns {SetupForm} */
 export function newFishForm(desk, today, key) {
   const row = desk.reference.species.get(key);
-  const guild = row ? desk.reference.guilds.get(String(row.guild)) : undefined;
   return {
     heading: t("setup.fish.new", { name: row?.common_name ?? (key || t("setup.fish.own")) }),
-    intro: row ? `${row.scientific_name} · ${guild?.label ?? row.guild}` : t("setup.fish.ownMeans"),
-    caution: [typeof guild?.warning === "string" ? guild.warning : "", row ? harmOf(desk, key) : ""].filter(Boolean).join(" ") || undefined,
+    intro: row ? `${row.scientific_name} · ${has(`guild.${row.guild}`) ? t(`guild.${row.guild}`) : row.guild}` : t("setup.fish.ownMeans"),
+    caution: [row && has(`guild.${row.guild}.warning`) ? t(`guild.${row.guild}.warning`) : "", row ? harmOf(desk, key) : ""].filter(Boolean).join(" ") || undefined,
     deed: t("setup.fish.add"),
     fields: [
       ...(row ? [] : ownSpeciesFields(desk)),
@@ -90,7 +89,7 @@ const ownSpeciesFields = ({ reference }) => [
     ...[...reference.families.keys()].map((value) => ({ value, label: value }))] },
   { name: "maxLengthCm", label: t("setup.fish.maxLength"), kind: "number", quantity: "length", least: 1, most: 500, hint: t("setup.fish.maxLengthHint") },
   { name: "guild", label: t("setup.fish.guild"), kind: "choice", value: "omnivore",
-    options: [...reference.guilds.values()].map(({ guild, label }) => ({ value: String(guild), label: String(label) })) },
+    options: [...reference.guilds.values()].map(({ guild, label }) => ({ value: String(guild), label: has(`guild.${guild}`) ? t(`guild.${guild}`) : String(label) })) },
 ];
 
 /** By eye through glass the engine takes its own, published error. @param {Desk} desk @param {string | number | string[]} how @param {Values[string] | undefined} cm */

@@ -1,4 +1,4 @@
-import { foodName } from "../ui/names.js";
+import { foodName, nameOf, supplementName } from "../ui/names.js";
 import { t, written } from "../text/index.js";
 import { typed } from "../text/units.js";
 import { change, newKey } from "./forms.js";
@@ -71,7 +71,7 @@ export function recipeForm(desk, today, key) {
         value: known?.items.map(({ food, grams }) => `${written(grams)} g ${foodName(desk, food)}`).join("\n") },
       { name: "supplement", label: t("setup.recipe.supplement"), kind: "choice", value: known?.items[0]?.supplements[0] ?? "",
         options: [{ value: "", label: t("setup.recipe.nothing") }, ...[...desk.reference.supplements.values()]
-          .map(({ key: value, name }) => ({ value: String(value), label: String(name) }))] },
+          .map((supplement) => ({ value: String(supplement.key), label: supplementName(desk, String(supplement.key)) }))] },
       shelfField(),
     ],
     write: ({ name, items, supplement, status }) => [change("recipe", known?.key ?? newKey(String(name)), {
@@ -81,7 +81,7 @@ export function recipeForm(desk, today, key) {
 }
 
 /** @param {Desk} desk @param {Today} today */
-const allFoods = (desk, today) => [...today.ownFoods, ...desk.reference.foods.values()].map(({ key, name }) => ({ key, name }));
+const allFoods = (desk, today) => [...today.ownFoods, ...desk.reference.foods.values()].map((food) => ({ key: food.key, name: nameOf(food) }));
 
 /** @param {Desk} desk @param {Today} today @param {string} [value] @returns {Field} */
 const foodField = (desk, today, value) => ({ name: "food", label: t("setup.measure.food"), kind: "choice", value: value ?? today.tank.usualFoods[0],

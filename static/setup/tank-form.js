@@ -1,4 +1,5 @@
 import { t } from "../text/index.js";
+import { nameOf } from "../ui/names.js";
 import { change } from "./forms.js";
 /** @import { Desk, Today } from "../types.js" */
 /** @import { SetupForm } from "./forms.js" */
@@ -21,7 +22,7 @@ export function tankForm(desk, { tank, ownFoods, ration }) {
         hint: ration.weighings ? t("setup.tank.learned", { count: ration.weighings, value: ration.learned.value,
           low: ration.learned.low, high: ration.learned.high }) : t("setup.tank.factorHint") },
       { name: "usualFoods", label: t("setup.tank.foods"), kind: "many", hint: t("setup.tank.foodsHint"),
-        value: tank.usualFoods, options: foods.map(({ key, name }) => ({ value: key, label: name })) },
+        value: tank.usualFoods, options: foods.map((food) => ({ value: food.key, label: nameOf(food) })) },
     ],
     write: ({ displaced, ...values }) => [change("tank", desk.tank?.id ?? "tank", {
       ...values, ...(displaced === undefined ? {} : { displacedPart: Number(displaced) / 100 }) })],

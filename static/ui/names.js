@@ -1,9 +1,16 @@
 import { has, t } from "../text/index.js";
 /** @import { Desk, Food, Fish } from "../types.js" */
 
+/** A food of the tables in the language of the page; a tank's own as its keeper named it. @param {Pick<Food, "key" | "name">} food */
+export const nameOf = (food) => broken(food).replaceAll("\u00ad", "");
+
+/** The same, with the places where a long word may be broken. @param {Pick<Food, "key" | "name">} food */
+const broken = ({ key, name }) => (has(`food.${key}`) ? t(`food.${key}`) : name);
+
 /** @param {Desk} desk @param {string} key */
 export function foodName(desk, key) {
-  return desk.foods.get(key)?.name ?? key;
+  const food = desk.foods.get(key);
+  return food ? nameOf(food) : key;
 }
 
 /**
@@ -11,12 +18,18 @@ export function foodName(desk, key) {
  * @param {Food} food
  */
 export function shortFoodName(food) {
-  return food.name.replace(/ \([^)]*\)/g, "").split(" / ")[0].replace("/", "/\u200b");
+  return broken(food).replace(/ \([^)]*\)/g, "").split(" / ")[0].replace("/", "/\u200b");
 }
 
 /** @param {Desk} desk @param {string} key */
 export function supplementName(desk, key) {
-  return (desk.reference.supplements.get(key)?.name ?? key).replace(/ \([^)]*\)/g, "");
+  return (has(`supplement.${key}`) ? t(`supplement.${key}`) : desk.reference.supplements.get(key)?.name ?? key).replace(/ \([^)]*\)/g, "");
+}
+
+/** A household measure of the tables in the language of the page, such as "small clam"; a tank's own as its keeper named it. @param {string} name */
+export function measureName(name) {
+  const key = `measure.of.${name.toLowerCase().replaceAll(/[^a-z0-9]+/g, "_")}`;
+  return has(key) ? t(key) : name;
 }
 
 /** @param {Pick<Fish, "name" | "commonName" | "species" | "count">} fish */

@@ -47,6 +47,7 @@ export class WeekPage extends Element {
   /** @param {Desk} desk @param {Today} now @param {Today} today @param {Behind | undefined} behind undefined while it is being reckoned */
   #columns(desk, now, today, behind) {
     const before = behind?.before;
+    if (!today.fish.length) return html`<p>${t("ration.noFish")} <a href="#/setup/add-fish">${t("ration.addFish")}</a></p>`;
     return html`<div class="columns">
       <div class="stack">
         ${this.#advice(desk, today)}
@@ -101,6 +102,7 @@ export class WeekPage extends Element {
       </dl>
       <p>${missed.length ? t("week.missed", { days: missed.map(({ day }) => dayName(day, today.day)) }) : t("week.noneMissed")}
         ${this.#why(t("week.energy"), today.ration.dueKj.why)}</p>
+      ${this.#back === 0 && today.ration.remainingKj.value > 0 ? html`<p><small>${t("week.notOver", { due: kj(today.ration.remainingKj.value) })}</small></p>` : ""}
     </section>`;
   }
 

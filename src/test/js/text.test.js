@@ -52,6 +52,17 @@ test("every guild of the tables has its name, and its warning where the tables w
   assert.deepEqual(guilds.filter((guild) => guild !== "general_carnivore" && !(`guild.${guild}.warning` in phrases)), []);
 });
 
+test("every food, supplement and household measure of the tables has its name", () => {
+  const keysOf = (/** @type {string} */ table) => readFileSync(new URL(`shared/reference/${table}.csv`, root), "utf8").trim().split("\n").slice(1)
+    .map((row) => row.slice(0, row.indexOf(",")));
+  assert.ok(keysOf("foods").length > 40);
+  assert.deepEqual(keysOf("foods").filter((key) => !(`food.${key}` in phrases)), []);
+  assert.deepEqual(keysOf("supplements").filter((key) => !(`supplement.${key}` in phrases)), []);
+  const measures = readFileSync(new URL("shared/reference/foods.csv", root), "utf8").match(/(?<=[,"])1 [a-z][^,"]*/g) ?? [];
+  assert.ok(measures.length > 40);
+  assert.deepEqual(measures.map((text) => text.slice(2).toLowerCase().replaceAll(/[^a-z0-9]+/g, "_")).filter((key) => !(`measure.of.${key}` in phrases)), []);
+});
+
 for (const code of others) {
   const said = JSON.parse(texts[code]);
 
