@@ -237,7 +237,6 @@ export class Desk extends EventTarget {
     this.#takeOver?.();
   }
 
-
   #listen() {
     this.#sync.addEventListener("status", () => this.#statusCame());
     this.#sync.addEventListener("stranger", () => this.keeper && this.#settleAgain());

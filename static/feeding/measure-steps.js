@@ -22,6 +22,9 @@ export class MeasureSteps extends Element {
     supplements: { attribute: false },
   };
 
+  /** What stands in the field for grams as long as it is typed in. */
+  #typed = "";
+
   constructor() {
     super();
     /** @type {TrayItem | null} */
@@ -54,10 +57,10 @@ export class MeasureSteps extends Element {
             @click=${() => this.#count(quick)}>${spokenCount(quick)}</button>`)}
         ${this.measures.length > 1 ? this.measures.map((choice) => html`
           <button type="button" class="chip" aria-pressed=${choice.name === measure.name}
-            @click=${() => this.#measure(choice)}>${choice.name === "g" ? choice.name : measureName(choice.name)}${choice.name === "g" ? "" : html` <small class="figure ${choice.basis}">${grams(choice.grams)}</small>`}</button>`) : ""}
+            @click=${() => this.#measure(choice)}>${measureName(choice.name)}${choice.name === "g" ? "" : html` <small class="figure ${choice.basis}">${grams(choice.grams)}</small>`}</button>`) : ""}
         <label class="in-grams"><span>${t("steps.weighed")}</span>
           <input type="text" inputmode="decimal" autocomplete="off" aria-label=${t("steps.weighedLabel")}
-            .value=${live(inGrams ? written(count) : "")} @input=${this.#weighed}>
+            .value=${live(this.#inGrams())} @input=${this.#weighed} @change=${this.#settle}>
         </label>
       </div>
       ${this.supplements.length ? html`
@@ -82,9 +85,23 @@ export class MeasureSteps extends Element {
     this.#change({ ...item, measure, count, grams: count * measure.grams });
   }
 
+  /** What was typed stays as it was typed while it means the same: half a decimal is no reason to take the point away. */
+  #inGrams() {
+    const { measure, count } = /** @type {TrayItem} */ (this.item);
+    if (measure.name !== "g") return this.#typed;
+    return typed(this.#typed) === count ? this.#typed : written(count);
+  }
+
+  /** Whoever has done typing sees what counts. */
+  #settle() {
+    this.#typed = "";
+    this.requestUpdate();
+  }
+
   /** @param {Event} event */
   #weighed(event) {
-    const weighed = typed(/** @type {HTMLInputElement} */ (event.target).value);
+    this.#typed = /** @type {HTMLInputElement} */ (event.target).value;
+    const weighed = typed(this.#typed);
     if (!(weighed > 0)) return;
     const item = /** @type {TrayItem} */ (this.item);
     this.#change({ ...item, measure: { name: "g", grams: 1, basis: "weighed" }, count: weighed, grams: weighed });

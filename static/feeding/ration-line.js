@@ -9,7 +9,7 @@ const justFedMinutes = 30;
 /** How much of the day's ration is in, what would fill the rest, and who fed last. @param {Desk} desk @param {Today} today */
 export function rationLine(desk, today) {
   const { ration, lastFeeding, day } = today;
-  if (!today.fish.length) return html`<section class="ration" aria-label=${t("ration.label")}><p>${t("ration.noFish")} <a href="#/setup/add-fish">${t("ration.addFish")}</a></p></section>`;
+  if (!today.fish.length) return html`<section class="ration" aria-label=${t("ration.label")}>${noFishYet()}</section>`;
   const [one, other] = ration.foods.slice(0, 2).map((row) => asFood(desk, today, row));
   return html`<section class="ration" aria-label=${t("ration.label")}>
     <p class="row apart"><span><strong>${kj(ration.givenKj.value)}</strong> ${t("ration.given")}</span>
@@ -22,6 +22,9 @@ export function rationLine(desk, today) {
       at: clock(lastFeeding.minute), by: keeperName(desk, lastFeeding.by) })}</small></p>` : ""}
   </section>`;
 }
+
+/** There is nothing to reckon, and a way on. */
+export const noFishYet = () => html`<p>${t("ration.noFish")} <a href="#/setup/add-fish">${t("ration.addFish")}</a></p>`;
 
 /** More than anybody reckons to be due is said as such. @param {Ration} ration */
 export function metOrMore({ dueKj, givenKj }) {

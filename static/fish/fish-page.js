@@ -4,8 +4,8 @@ import { repeat } from "lit-html/directives/repeat.js";
 import { BitByBit } from "../ui/bit-by-bit.js";
 import { ToldPage } from "../ui/told-page.js";
 import { harmOf } from "./harm.js";
-import { fishName, fishNamed, foodName, keeperName } from "../ui/names.js";
-import { clock, has, t } from "../text/index.js";
+import { fishName, fishNamed, foodName, guildName, guildWarning, keeperName } from "../ui/names.js";
+import { clock, t } from "../text/index.js";
 /** @import { Desk, Finding, Fish, Step, Today } from "../types.js" */
 
 const filterFrom = 10;
@@ -46,8 +46,8 @@ export class FishPage extends ToldPage {
       <page-head .tank=${today.tank.name} .heading=${t("nav.fish")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
       <div class="columns ${chosen ? "chosen" : ""}">
         ${guard([today, desk.reference, desk.tank, chosen, this.#wanted, this.#shown.drawn], () => this.#roster(today, chosen))}
-        <fish-detail .fish=${chosen ?? null} .guild=${chosen ? guildName(desk, chosen) : ""}
-          .harm=${chosen ? harmOf(desk, chosen.species) : ""} .warning=${chosen?.warning ? warningOf(desk, chosen) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
+        <fish-detail .fish=${chosen ?? null} .guild=${chosen ? guildName(desk, chosen.guild) : ""}
+          .harm=${chosen ? harmOf(desk, chosen.species) : ""} .warning=${chosen?.warning ? guildWarning(desk, chosen.guild) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
           .findings=${chosen ? findingsOf(today, chosen) : []}
           .foods=${today.tank.usualFoods.map((key) => ({ key, name: foodName(desk, key), category: "" }))}
           .story=${this.#storyOf[0] === chosen?.id ? this.#story : null} .names=${namesFrom(desk)}
@@ -69,7 +69,7 @@ export class FishPage extends ToldPage {
     const desk = /** @type {Desk} */ (this.desk);
     const wanted = this.#wanted.toLowerCase();
     const roster = today.fish
-      .filter((fish) => `${fish.name} ${fish.commonName} ${fish.species} ${guildName(desk, fish)}`.toLowerCase().includes(wanted))
+      .filter((fish) => `${fish.name} ${fish.commonName} ${fish.species} ${guildName(desk, fish.guild)}`.toLowerCase().includes(wanted))
       .map((fish) => ({ fish, findings: findingsOf(today, fish) }))
       .sort((a, b) => rank(today, a.findings) - rank(today, b.findings) || fishName(a.fish).localeCompare(fishName(b.fish)));
     return html`<section class="roster" aria-label=${t("fish.roster")}>
@@ -78,7 +78,7 @@ export class FishPage extends ToldPage {
       ${this.desk?.mayRecord ? html`<p><a class="firm" href="#/setup/add-fish">${t("setup.add.fish")}</a></p>` : ""}
       ${roster.length ? "" : html`<p>${t(today.fish.length ? "fish.noneFound" : "fish.none")}</p>`}
       <ul>${repeat(this.#shown.of(roster), ({ fish }) => fish.id, ({ fish, findings }) => html`<li>
-        <fish-row .fish=${fish} .findings=${findings} .guild=${guildName(desk, fish)} .chosen=${fish === chosen}
+        <fish-row .fish=${fish} .findings=${findings} .guild=${guildName(desk, fish.guild)} .chosen=${fish === chosen}
           @fish-row-open=${(/** @type {CustomEvent<string>} */ { detail }) => (location.hash = `#/fish/${encodeURIComponent(detail)}`)}></fish-row></li>`)}</ul>
     </section>`;
   }
@@ -153,14 +153,6 @@ const findingsOf = ({ findings }, { id }) => findings.filter(({ fish }) => fish.
 
 /** @param {Today} today @param {Finding[]} own */
 const rank = ({ findings }, own) => (own.length ? findings.indexOf(own[0]) : findings.length);
-
-/** @param {Desk} desk @param {Fish} fish */
-const guildName = (desk, { guild }) =>
-  (has(`guild.${guild}`) ? t(`guild.${guild}`) : desk.reference.guilds.get(guild)?.label ?? guild);
-
-/** @param {Desk} desk @param {Fish} fish */
-const warningOf = (desk, { guild }) =>
-  (has(`guild.${guild}.warning`) ? t(`guild.${guild}.warning`) : desk.reference.guilds.get(guild)?.warning ?? "");
 
 /** @param {Desk} desk */
 const namesFrom = (desk) => ({

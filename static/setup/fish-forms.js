@@ -1,6 +1,6 @@
 import { harmOf } from "../fish/harm.js";
-import { fishName } from "../ui/names.js";
-import { has, t } from "../text/index.js";
+import { fishName, guildName, guildWarning } from "../ui/names.js";
+import { t } from "../text/index.js";
 import { change, newKey } from "./forms.js";
 /** @import { Desk, Today } from "../types.js" */
 /** @import { SetupForm, Writing } from "./forms.js" */
@@ -11,8 +11,8 @@ export function newFishForm(desk, today, key) {
   const row = desk.reference.species.get(key);
   return {
     heading: t("setup.fish.new", { name: row?.common_name ?? (key || t("setup.fish.own")) }),
-    intro: row ? `${row.scientific_name} · ${has(`guild.${row.guild}`) ? t(`guild.${row.guild}`) : row.guild}` : t("setup.fish.ownMeans"),
-    caution: [row && has(`guild.${row.guild}.warning`) ? t(`guild.${row.guild}.warning`) : "", row ? harmOf(desk, key) : ""].filter(Boolean).join(" ") || undefined,
+    intro: row ? `${row.scientific_name} · ${guildName(desk, String(row.guild))}` : t("setup.fish.ownMeans"),
+    caution: [row ? guildWarning(desk, String(row.guild)) : "", row ? harmOf(desk, key) : ""].filter(Boolean).join(" ") || undefined,
     deed: t("setup.fish.add"),
     fields: [
       ...(row ? [] : ownSpeciesFields(desk)),
@@ -83,13 +83,13 @@ const placeField = (value) => ({ name: "place", label: t("setup.fish.place"), ki
   options: ["display", "isolation"].map((place) => ({ value: place, label: t(`setup.place.${place}`) })) });
 
 /** @param {Desk} desk @returns {Field[]} */
-const ownSpeciesFields = ({ reference }) => [
+const ownSpeciesFields = (desk) => [
   { name: "species", label: t("setup.fish.species"), needed: true, hint: t("setup.fish.speciesHint") },
   { name: "family", label: t("setup.fish.family"), kind: "choice", options: [{ value: "", label: t("setup.fish.familyUnknown") },
-    ...[...reference.families.keys()].map((value) => ({ value, label: value }))] },
+    ...[...desk.reference.families.keys()].map((value) => ({ value, label: value }))] },
   { name: "maxLengthCm", label: t("setup.fish.maxLength"), kind: "number", quantity: "length", least: 1, most: 500, hint: t("setup.fish.maxLengthHint") },
   { name: "guild", label: t("setup.fish.guild"), kind: "choice", value: "omnivore",
-    options: [...reference.guilds.values()].map(({ guild, label }) => ({ value: String(guild), label: has(`guild.${guild}`) ? t(`guild.${guild}`) : String(label) })) },
+    options: [...desk.reference.guilds.values()].map(({ guild }) => ({ value: String(guild), label: guildName(desk, String(guild)) })) },
 ];
 
 /** By eye through glass the engine takes its own, published error. @param {Desk} desk @param {string | number | string[]} how @param {Values[string] | undefined} cm */

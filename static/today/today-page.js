@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
+import { noFishYet } from "../feeding/ration-line.js";
 import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { figure, whyButton } from "../ui/figure.js";
@@ -29,9 +30,8 @@ export class TodayPage extends Element {
           desk.record("record", { record, key, set: { [field]: value }, saw: { [field]: seen } })}></conflict-list>
       <div class="columns">
         <div class="stack">
-          ${today.fish.length ? "" : html`<p>${t("ration.noFish")} <a href="#/setup/add-fish">${t("ration.addFish")}</a></p>`}
-          <ration-panel .ration=${today.ration} .foodName=${names}
-            @ration-panel-why=${(/** @type {CustomEvent<"due" | "given" | "remaining">} */ event) => this.#whyRation(today, event.detail)}></ration-panel>
+          ${today.fish.length ? html`<ration-panel .ration=${today.ration} .foodName=${names}
+            @ration-panel-why=${(/** @type {CustomEvent<"due" | "given" | "remaining">} */ event) => this.#whyRation(today, event.detail)}></ration-panel>` : noFishYet()}
           ${this.#shown.below(() => this.#water(today))}
         </div>
         ${guard([today, desk.reference, this.#shown.drawn], () => this.#shown.below(() => this.#findings(desk, today, names)))}

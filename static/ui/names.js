@@ -26,6 +26,12 @@ export function supplementName(desk, key) {
   return (has(`supplement.${key}`) ? t(`supplement.${key}`) : desk.reference.supplements.get(key)?.name ?? key).replace(/ \([^)]*\)/g, "");
 }
 
+/** @param {Desk} desk @param {string} guild */
+export const guildName = (desk, guild) => (has(`guild.${guild}`) ? t(`guild.${guild}`) : String(desk.reference.guilds.get(guild)?.label ?? guild));
+
+/** What to know before keeping one. @param {Desk} desk @param {string} guild */
+export const guildWarning = (desk, guild) => (has(`guild.${guild}.warning`) ? t(`guild.${guild}.warning`) : String(desk.reference.guilds.get(guild)?.warning ?? ""));
+
 /** A household measure of the tables in the language of the page, such as "small clam"; a tank's own as its keeper named it. @param {string} name */
 export function measureName(name) {
   const key = `measure.of.${name.toLowerCase().replaceAll(/[^a-z0-9]+/g, "_")}`;

@@ -2,6 +2,7 @@ import { html } from "lit";
 import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
 import { Asked } from "../ui/asked.js";
+import { noFishYet } from "../feeding/ration-line.js";
 import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
@@ -47,7 +48,7 @@ export class WeekPage extends Element {
   /** @param {Desk} desk @param {Today} now @param {Today} today @param {Behind | undefined} behind undefined while it is being reckoned */
   #columns(desk, now, today, behind) {
     const before = behind?.before;
-    if (!today.fish.length) return html`<p>${t("ration.noFish")} <a href="#/setup/add-fish">${t("ration.addFish")}</a></p>`;
+    if (!today.fish.length) return noFishYet();
     return html`<div class="columns">
       <div class="stack">
         ${this.#advice(desk, today)}

@@ -13,6 +13,9 @@ public interface MailboxStore {
 
   void addUnconfirmed(String keeperId, String address, String codeHash, Instant expiresAt);
 
-  /** Keeps the address that this code was sent to instead of the one before, of which the same is true; uses the code up. False when there is none, or it is too old. */
+  /**
+   * Keeps the address that this code was sent to instead of the one before, of which the same is true, and uses the code up; false when
+   * there is none, or it is too old.
+   */
   boolean confirm(String codeHash, Instant now);
 }

@@ -19,6 +19,18 @@ class CorrectingIT {
   }
 
   @Test
+  void grams_count_while_they_are_typed_and_half_a_decimal_stays_as_it_is() {
+    Page page = glass.signedIn("light", 390, 844);
+    page.locator("feed-page .tile").first().click();
+    Locator grams = page.locator("measure-steps .in-grams input");
+    grams.pressSequentially("2.");
+    assertThat(grams).hasValue("2.");
+    grams.pressSequentially("5");
+    assertThat(page.locator("feeding-tray button.deed")).containsText("2.5 g".replace(' ', '\u202f'));
+    assertThat(grams).hasValue("2.5");
+  }
+
+  @Test
   void the_amount_and_what_was_left_are_corrected_in_the_measure_they_were_given_in_and_bad_ones_are_named() {
     Page page = glass.signedIn("light", 390, 844);
     Glass.settled(page);

@@ -57,7 +57,8 @@ final class EatingRules {
         }
       }
       if (diet.fish().isHere() && days >= rule.limit()) {
-        Step why = Step.of("refusedDays", "days of the last " + rule.windowDays() + ", none of them seen to eat since", days, "d", Step.PRACTICE);
+        Step why = Step.of("refusedDays", "days seen to refuse with nothing got, not seen to eat since", days, "d", Step.PRACTICE,
+            Step.input("limit", rule.limit(), "d"), Step.input("days", rule.windowDays(), "d"));
         findings.add(new Finding(rule, List.of(diet.fish().key()), null, looked.review().day(since), days, List.of(), List.of(), List.of(why)));
       }
     }
