@@ -647,7 +647,7 @@ export interface Database {
   getAll(store: string, range?: unknown, limit?: number): Promise<any[]>;
   getAllFromIndex(store: string, index: string, range?: unknown, limit?: number): Promise<any[]>;
   getAllKeysFromIndex(store: string, index: string, range?: unknown): Promise<any[]>;
-  transaction(stores: string[], mode?: "readonly" | "readwrite", options?: { durability: "strict" }): Transaction;
+  transaction(stores: string[], mode?: "readonly" | "readwrite", options?: { durability: "strict" | "relaxed" }): Transaction;
   createObjectStore(name: string, options?: { keyPath: string | string[] }): ObjectStore;
   close(): void;
 }

@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { guard } from "lit-html/directives/guard.js";
 import { ToldPage } from "../ui/told-page.js";
+import { inTurn } from "../ui/turns.js";
 import { foodName, fishName, supplementName } from "../ui/names.js";
 import { clock, t } from "../text/index.js";
 import { bodyOf, onceMore } from "./feeding-body.js";
@@ -42,7 +43,7 @@ export class FeedPage extends ToldPage {
           ${mayRecord ? guard([glance, desk.reference, items], () => this.#tiles(desk, glance)) : html`<p>${t("page.guest")}</p>`}
         </div>
         ${mayRecord ? guard([glance, desk.reference, items, open, extras], () => this.#besides(desk, glance)) : ""}
-        ${guard([...known, this.#shots], () => (today ? this.#given(desk, today) : ""))}
+        ${guard([...known, this.#shots], () => (today ? inTurn(() => this.#given(desk, today)) : ""))}
       </div>
       <undo-toast @undo-toast-undo=${(/** @type {CustomEvent<string | { photo: string }>} */ { detail }) =>
         (typeof detail === "string" ? this.#undo(detail) : this.#bringBack(detail.photo))}></undo-toast>`;

@@ -1,7 +1,7 @@
 import { html } from "lit";
 import { repeat } from "lit-html/directives/repeat.js";
-import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
+import { inTurn } from "../ui/turns.js";
 import { clock, dayName, t } from "../text/index.js";
 /** @import { Feeding, Shot, Today } from "../types.js" */
 
@@ -25,7 +25,6 @@ export class FeedingList extends Element {
 
   /** Whether the days before were looked at: until then they need not be drawn. */
   #unfolded = false;
-  #shown = new BitByBit(this, 4, 4);
 
   constructor() {
     super();
@@ -48,7 +47,7 @@ export class FeedingList extends Element {
     const undone = this.withdrawn.filter(({ day }) => day === this.day);
     return html`
       <h2>${t("list.today")}</h2>
-      ${today.length ? this.#rows(this.#shown.of(today)) : html`<p>${t("list.none")}</p>`}
+      ${today.length ? this.#rows(today) : html`<p>${t("list.none")}</p>`}
       ${undone.map((one) => html`<p class="undone">
         <span>${t("list.undone", { at: clock(one.minute) })}</span>
         ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.say("feeding-list-restore", one.id)}>
@@ -68,8 +67,8 @@ export class FeedingList extends Element {
 
   /** @param {Feeding[]} feedings */
   #rows(feedings) {
-    return html`<ul>${repeat(feedings, ({ id }) => id, (feeding) => html`<li>
+    return html`<ul>${repeat(feedings, ({ id }) => id, (feeding) => inTurn(() => html`<li>
       <feeding-row .feeding=${feeding} .names=${this.names} .shots=${this.shots.get(feeding.id) ?? none} .by=${this.names.keeper(feeding.by)}
-        .mayChange=${this.mayChange} .latest=${feeding.day === this.day ? this.minute : 1439}></feeding-row></li>`)}</ul>`;
+        .mayChange=${this.mayChange} .latest=${feeding.day === this.day ? this.minute : 1439}></feeding-row></li>`))}</ul>`;
   }
 }

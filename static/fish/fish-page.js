@@ -1,7 +1,7 @@
 import { html } from "lit";
 import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
-import { BitByBit } from "../ui/bit-by-bit.js";
+import { inTurn } from "../ui/turns.js";
 import { ToldPage } from "../ui/told-page.js";
 import { harmOf } from "./harm.js";
 import { fishName, fishNamed, foodName, guildName, guildWarning, keeperName } from "../ui/names.js";
@@ -13,7 +13,6 @@ const filterFrom = 10;
 /** The roster: who is here, how each one fares, and one fish in full beside it. The address names the open fish. */
 export class FishPage extends ToldPage {
   #wanted = "";
-  #shown = new BitByBit(this, 3, 4);
   /** @type {import("./fish-story.js").Story | null} */
   #story = null;
   /** The fish and the day that the story was told for, and how many photos waited then. @type {unknown[]} */
@@ -45,7 +44,7 @@ export class FishPage extends ToldPage {
     return html`
       <page-head .tank=${today.tank.name} .heading=${t("nav.fish")} .when=${clock(today.minute)} .status=${desk.status}></page-head>
       <div class="columns ${chosen ? "chosen" : ""}">
-        ${guard([today, desk.reference, desk.tank, chosen, this.#wanted, this.#shown.drawn], () => this.#roster(today, chosen))}
+        ${guard([today, desk.reference, desk.tank, chosen, this.#wanted], () => this.#roster(today, chosen))}
         <fish-detail .fish=${chosen ?? null} .guild=${chosen ? guildName(desk, chosen.guild) : ""}
           .harm=${chosen ? harmOf(desk, chosen.species) : ""} .warning=${chosen?.warning ? guildWarning(desk, chosen.guild) : ""} .day=${today.day} .mayRecord=${desk.mayRecord}
           .findings=${chosen ? findingsOf(today, chosen) : []}
@@ -77,9 +76,9 @@ export class FishPage extends ToldPage {
         <input type="search" placeholder=${t("fish.filter")} .value=${this.#wanted} @input=${this.#filter}></label>`}
       ${this.desk?.mayRecord ? html`<p><a class="firm" href="#/setup/add-fish">${t("setup.add.fish")}</a></p>` : ""}
       ${roster.length ? "" : html`<p>${t(today.fish.length ? "fish.noneFound" : "fish.none")}</p>`}
-      <ul>${repeat(this.#shown.of(roster), ({ fish }) => fish.id, ({ fish, findings }) => html`<li>
+      <ul>${repeat(roster, ({ fish }) => fish.id, ({ fish, findings }) => inTurn(() => html`<li>
         <fish-row .fish=${fish} .findings=${findings} .guild=${guildName(desk, fish.guild)} .chosen=${fish === chosen}
-          @fish-row-open=${(/** @type {CustomEvent<string>} */ { detail }) => (location.hash = `#/fish/${encodeURIComponent(detail)}`)}></fish-row></li>`)}</ul>
+          @fish-row-open=${(/** @type {CustomEvent<string>} */ { detail }) => (location.hash = `#/fish/${encodeURIComponent(detail)}`)}></fish-row></li>`))}</ul>
     </section>`;
   }
 

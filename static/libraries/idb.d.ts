@@ -10,3 +10,6 @@ export function openDB(
     terminated(): void;
   },
 ): Promise<Database>;
+
+/** The browser's own store behind one of idb's. */
+export function unwrap(store: object): IDBObjectStore;

@@ -20,3 +20,12 @@ export function live(value: unknown): unknown;
 
 /** Draws anew only when one of these has changed. */
 export function guard(about: unknown[], draw: () => unknown): unknown;
+export const noChange: unique symbol;
+
+/** A part of a template that may be given its value later. */
+export class AsyncDirective {
+  readonly isConnected: boolean;
+  setValue(value: unknown): void;
+  reconnected(): void;
+}
+export function directive(kind: new () => AsyncDirective): (...values: any[]) => unknown;

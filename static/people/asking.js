@@ -4,6 +4,7 @@ import { Element } from "../ui/element.js";
 
 /** The ground for parts that ask the server about people: what came of it is said in one place, and nothing is done twice. */
 export class Asking extends Element {
+  /** @type {Record<string, object>} */
   static properties = { waiting: { state: true }, told: { state: true } };
 
   constructor() {

@@ -92,7 +92,11 @@ const ownSpeciesFields = (desk) => [
     options: [...desk.reference.guilds.values()].map(({ guild }) => ({ value: String(guild), label: guildName(desk, String(guild)) })) },
 ];
 
-/** By eye through glass the engine takes its own, published error. @param {Desk} desk @param {string | number | string[]} how @param {Values[string] | undefined} cm */
+/**
+ * By eye through glass the engine takes its own, published error.
+ * @param {Desk} desk @param {string | number | string[]} how @param {Values[string] | undefined} cm
+ * @returns {{ lengthCm?: number, lengthType?: string, lengthErrorCm?: number }}
+ */
 function size({ reference: { constants } }, how, cm) {
   if (typeof cm !== "number") return {};
   const error = how === "beside" ? cm * Number(constants.get("length_error_beside")?.value)

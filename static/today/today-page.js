@@ -2,10 +2,10 @@ import { html } from "lit";
 import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
 import { noFishYet } from "../feeding/ration-line.js";
-import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { figure, whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
+import { inTurn } from "../ui/turns.js";
 import { feederNamed, fishNamed, foodName, keeperName } from "../ui/names.js";
 import { clock, figure as withUnit, grams, range, t } from "../text/index.js";
 import { shown, unitOf } from "../text/units.js";
@@ -15,8 +15,6 @@ const degrees = (/** @type {number} */ value) => withUnit(shown("temperature", v
 
 /** How the tank stands today: the ration, what is lacking, and the four weeks behind it. */
 export class TodayPage extends Element {
-  #shown = new BitByBit(this, 0, 2);
-
   render() {
     const { desk } = this;
     const today = desk?.today;
@@ -32,10 +30,10 @@ export class TodayPage extends Element {
         <div class="stack">
           ${today.fish.length ? html`<ration-panel .ration=${today.ration} .foodName=${names}
             @ration-panel-why=${(/** @type {CustomEvent<"due" | "given" | "remaining">} */ event) => this.#whyRation(today, event.detail)}></ration-panel>` : noFishYet()}
-          ${this.#shown.below(() => this.#water(today))}
+          ${inTurn(() => this.#water(today))}
         </div>
-        ${guard([today, desk.reference, this.#shown.drawn], () => this.#shown.below(() => this.#findings(desk, today, names)))}
-        ${this.#shown.below(() => html`<day-chart .days=${today.days} .day=${today.day}></day-chart>`)}
+        ${guard([today, desk.reference], () => inTurn(() => this.#findings(desk, today, names)))}
+        ${inTurn(() => html`<day-chart .days=${today.days} .day=${today.day}></day-chart>`)}
       </div>
       <why-dialog .sources=${desk.reference.sources}
         .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
@@ -60,12 +58,12 @@ export class TodayPage extends Element {
     return html`<section class="findings beside">
       <h2>${t("findings.heading")}</h2>
       ${findings.length || !fish.length ? "" : html`<p class="calm">${icon("today")} ${t("findings.none")}</p>`}
-      ${repeat(this.#shown.of(findings), ({ key }) => key, (finding) => html`
+      ${repeat(findings, ({ key }) => key, (finding) => inTurn(() => html`
         <finding-card .finding=${finding} .day=${day} .foodName=${names}
           .fishNames=${finding.fish.map((key) => fishNamed(desk, key))} .about=${feederNamed(desk, finding.about)}
           @finding-card-why=${(/** @type {CustomEvent<Finding>} */ { detail }) =>
-            this.#open(t(`finding.${detail.rule}.title`, { ...detail.facts, count: detail.days, about: feederNamed(desk, detail.about) }), detail.why)}></finding-card>`)}
-      <p><small>${t("findings.advice")}</small></p>
+            this.#open(t(`finding.${detail.rule}.title`, { ...detail.facts, count: detail.days, about: feederNamed(desk, detail.about) }), detail.why)}></finding-card>`))}
+      ${inTurn(() => html`<p><small>${t("findings.advice")}</small></p>`)}
     </section>`;
   }
 

@@ -1,8 +1,8 @@
 import { html } from "lit";
 import { live } from "lit-html/directives/live.js";
-import { BitByBit } from "./bit-by-bit.js";
 import { Element } from "./element.js";
 import { icon } from "./icons.js";
+import { inTurn } from "./turns.js";
 import { summon } from "./summon.js";
 import { chooseTheme, theme, themes } from "./theme.js";
 import { clock, loadText, t, tellTime } from "../text/index.js";
@@ -19,7 +19,6 @@ const notes = ["estimate", "energy", "basis", "sources"];
  * @fires more-page-language - when another language was read
  */
 export class MorePage extends Element {
-  #shown = new BitByBit(this, 0, 1);
   #leaving = false;
   /** The language that could not be read, if any. */
   #unread = "";
@@ -55,9 +54,9 @@ export class MorePage extends Element {
                 @change=${() => this.#look(name)}><span>${t(`theme.${name}`)}<small>${t(`theme.${name}.means`)}</small></span></label>`)}
             </fieldset>
           </section>
-          ${this.#shown.below(() => this.#choices())}
+          ${inTurn(() => this.#choices())}
         </div>
-        ${this.#shown.below(() => this.#cautions())}
+        ${inTurn(() => this.#cautions())}
       </div>`;
   }
 

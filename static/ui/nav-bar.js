@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { Element } from "./element.js";
 import { icon } from "./icons.js";
+import { inTurn } from "./turns.js";
 import { t } from "../text/index.js";
 
 const places = ["feed", "today", "week", "fish", "water", "more"];
@@ -18,6 +19,10 @@ export class NavBar extends Element {
   }
 
   render() {
+    return inTurn(() => this.#places());
+  }
+
+  #places() {
     return html`
       <nav aria-label=${t("nav.label")}>
         <span class="mark" aria-hidden="true">${icon("today")}${t("app.name")}</span>

@@ -12,9 +12,11 @@ import { dosingForm, exchangeForm, slip, testForm, wantedForm } from "./water-fo
 const mgL = (/** @type {number} */ value) => figure(value, "mg/L");
 const shownTests = 6;
 
+/** @typedef {{ writings: Writing[], slip: NonNullable<ReturnType<typeof slip>> }} Doubt what was typed, and how it may have been meant */
+
 /** What feeding does to the water: tests, what is reckoned between and ahead of them, and what would change it. */
 export class WaterPage extends FormPage {
-  /** @type {{ writings: Writing[], slip: NonNullable<ReturnType<typeof slip>> } | null} */
+  /** @type {Doubt | null} */
   #asking = null;
   /** @type {Asked<Water>} */
   #water = new Asked(this);
@@ -63,7 +65,7 @@ export class WaterPage extends FormPage {
     this.requestUpdate();
   }
 
-  /** @param {Desk} desk @param {NonNullable<WaterPage["#asking"]>} asking */
+  /** @param {Desk} desk @param {Doubt} asking */
   #question(desk, { writings, slip: { name, ion, unit, value, other } }) {
     const answer = async (/** @type {number} */ chosen) => {
       const kept = writings.map(({ kind, body }) => ({ kind, body: { ...body, [name]: chosen } }));

@@ -5,7 +5,7 @@ import { fishName, label } from "../ui/names.js";
 import { dayName, grams, percent, t } from "../text/index.js";
 /** @import { Fish, FishComponent, Today } from "../types.js" */
 
-/** @param {Fish} fish @param {Fish | undefined} before as it stood a week earlier */
+/** @param {Fish} fish @param {Pick<Fish, "weekDueKj" | "weekGotKj"> | undefined} before as it stood a week earlier */
 export function fishHeading(fish, before) {
   const share = fish.weekDueKj ? fish.weekGotKj / fish.weekDueKj : 0;
   const then = before?.weekDueKj ? before.weekGotKj / before.weekDueKj : null;

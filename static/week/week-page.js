@@ -3,10 +3,10 @@ import { guard } from "lit-html/directives/guard.js";
 import { repeat } from "lit-html/directives/repeat.js";
 import { Asked } from "../ui/asked.js";
 import { noFishYet } from "../feeding/ration-line.js";
-import { BitByBit } from "../ui/bit-by-bit.js";
 import { Element } from "../ui/element.js";
 import { whyButton } from "../ui/figure.js";
 import { icon } from "../ui/icons.js";
+import { inTurn } from "../ui/turns.js";
 import { feederNamed, fishNamed, foodName, label } from "../ui/names.js";
 import { language } from "../text/language.js";
 import { dayName, grams, kj, percent, plain, t } from "../text/index.js";
@@ -21,8 +21,6 @@ const hardlyFed = 0.25;
 
 /** The week behind: what was fed against what was due, per fish and per component, and what to change. Also on paper. */
 export class WeekPage extends Element {
-  /** The fish come after what stands above them. */
-  #shown = new BitByBit(this, 0, 4);
   /** Weeks before this one. */
   #back = 0;
   /** @type {Asked<Behind>} */
@@ -40,7 +38,7 @@ export class WeekPage extends Element {
       <p class="row steps"><button type="button" class="firm" @click=${() => this.#step(1)} ?disabled=${this.#back >= weeksBack - 1}>${t("week.earlier")}</button>
         <button type="button" class="firm" @click=${() => this.#step(-1)} ?disabled=${this.#back === 0}>${t("week.later")}</button>
         <button type="button" class="firm" @click=${() => print()}>${t("week.print")}</button></p>
-      ${today ? guard([today, behind, desk.reference, language(), this.#shown.drawn], () => this.#columns(desk, now, today, behind))
+      ${today ? guard([today, behind, desk.reference, language()], () => this.#columns(desk, now, today, behind))
         : html`<p role="status">${t("page.opening")}</p>`}
       <why-dialog .sources=${desk.reference.sources} .fishName=${(/** @type {string} */ key) => fishNamed(desk, key)}></why-dialog>`;
   }
@@ -51,17 +49,17 @@ export class WeekPage extends Element {
     if (!today.fish.length) return noFishYet();
     return html`<div class="columns">
       <div class="stack">
-        ${this.#advice(desk, today)}
-        ${this.#energy(today, before)}
-        <week-chart .weeks=${behind?.weeks ?? []} .day=${now.day}></week-chart>
+        ${inTurn(() => this.#advice(desk, today))}
+        ${inTurn(() => this.#energy(today, before))}
+        ${inTurn(() => html`<week-chart .weeks=${behind?.weeks ?? []} .day=${now.day}></week-chart>`)}
       </div>
-      <section class="stack fishes">
+      ${inTurn(() => html`<section class="stack fishes">
         <h2>${t("week.fish")}</h2>
-        ${repeat(this.#shown.of(today.fish), ({ id }) => id, (fish) => html`<article>
+        ${repeat(today.fish, ({ id }) => id, (fish) => inTurn(() => html`<article>
           ${fishHeading(fish, before?.fish.find(({ id }) => id === fish.id))}
           ${guard([today, language()], () => fishDiet(fish, today))}
-        </article>`)}
-      </section>
+        </article>`))}
+      </section>`)}
     </div>`;
   }
 
