@@ -3,9 +3,9 @@ import { guard } from "lit-html/directives/guard.js";
 import { ToldPage } from "../ui/told-page.js";
 import { inTurn } from "../ui/turns.js";
 import { foodName, fishName, supplementName } from "../ui/names.js";
-import { clock, t } from "../text/index.js";
+import { clock, dayName, grams, t } from "../text/index.js";
 import { bodyOf, onceMore } from "./feeding-body.js";
-import { countOf, foodsForNow, measuresOf, usualItem } from "./measures.js";
+import { countOf, foodsForNow, measuresOf, minutesInDay, usualItem } from "./measures.js";
 import { rationLine } from "./ration-line.js";
 import { namesFrom } from "./row-names.js";
 import { nearBy, remember, unansweredPair } from "./same-feeding.js";
@@ -65,7 +65,7 @@ export class FeedPage extends ToldPage {
     const me = desk.keeper?.id ?? "";
     if (!desk.mayRecord) return "";
     if (this.#asking) {
-      const theirs = nearBy(today.feedings, me, today.day, today.minute);
+      const theirs = this.#nearBy(desk);
       return theirs ? html`<same-feeding .theirs=${theirs} .names=${namesFrom(desk)}
         @same-feeding-answer=${(/** @type {CustomEvent<string>} */ { detail }) => this.#answered(desk, detail)}></same-feeding>` : "";
     }
@@ -74,9 +74,16 @@ export class FeedPage extends ToldPage {
       @same-feeding-answer=${(/** @type {CustomEvent<string>} */ { detail }) => this.#settled(pair, detail)}></same-feeding>` : "";
   }
 
+  /** What another fed near the time of what lies on the tray. @param {Desk} desk */
+  #nearBy({ today, keeper }) {
+    if (!today) return undefined;
+    const { day, minute } = this.#tray.givenAt(today);
+    return nearBy(today.feedings, keeper?.id ?? "", day, minute);
+  }
+
   /** Before it is recorded: another one, or the same. @param {Desk} desk @param {string} answer */
   async #answered(desk, answer) {
-    const theirs = desk.today && nearBy(desk.today.feedings, desk.keeper?.id ?? "", desk.today.day, desk.today.minute);
+    const theirs = this.#nearBy(desk);
     this.#asking = false;
     if (answer === "both") {
       const entry = await this.#write(desk);
@@ -113,7 +120,7 @@ export class FeedPage extends ToldPage {
     const { items, open, extras } = this.#tray;
     const food = desk.foods.get(this.#tray.food ?? "");
     const raw = items.some((one) => rawFoods.includes(desk.foods.get(one.food)?.category ?? ""));
-    return html`<feeding-tray class="beside" .items=${items} .open=${open} .extras=${extras}
+    return html`<feeding-tray class="beside" .items=${items} .open=${open} .extras=${extras} .now=${today.day * minutesInDay + today.minute}
       .measures=${food ? measuresOf(food, today) : []}
       .supplements=${[...desk.reference.supplements.values()].filter(isSoaked)
         .map(({ key }) => ({ key, name: supplementName(desk, key) }))}
@@ -136,8 +143,10 @@ export class FeedPage extends ToldPage {
   /** @param {Desk} desk */
   async #record(desk) {
     if (this.#saving || !this.#tray.items.length) return;
-    const { today, keeper } = desk;
-    if (today && nearBy(today.feedings, keeper?.id ?? "", today.day, today.minute)) {
+    if ((this.#tray.extras.leftoverGrams ?? 0) > this.#tray.grams) {
+      return this.tried(() => Promise.reject(new Error(t("tray.tooMuchLeft", { given: grams(this.#tray.grams) }))));
+    }
+    if (this.#nearBy(desk)) {
       this.#asking = true;
       this.requestUpdate();
       await this.updateComplete;
@@ -153,13 +162,13 @@ export class FeedPage extends ToldPage {
     let written;
     this.#saving = true;
     await this.tried(async () => {
-      const { minutesAgo, picture } = this.#tray.extras;
-      const { day = 0, minute = 0 } = desk.glance ?? {};
-      written = await desk.record("feeding", bodyOf(this.#tray),
-        minutesAgo ? { happenedAt: desk.opened.isoAt(day, minute - minutesAgo) } : {});
+      const { minutesAgo, then, picture } = this.#tray.extras;
+      const now = desk.glance ?? { day: 0, minute: 0 };
+      const { day, minute } = this.#tray.givenAt(now);
+      written = await desk.record("feeding", bodyOf(this.#tray), minutesAgo || then !== null ? { happenedAt: desk.opened.isoAt(day, minute) } : {});
       const lastFood = this.#tray.food;
       this.#tray.clear();
-      this.tell(t("toast.saved"), written.id);
+      this.tell(then === null ? t("toast.saved") : t("toast.savedThen", { day: dayName(day, now.day), at: clock(minute) }), written.id);
       await this.#backTo(lastFood);
       this.#saving = false;
       if (picture) await this.#photograph(desk, written.id, picture);

@@ -70,7 +70,7 @@ export class FeedingEdit extends Element {
     const wrong = this.#fault === name;
     return html`<label>${label}<input type="text" inputmode="decimal" autocomplete="off" name=${name} aria-invalid=${wrong} .value=${text}
         @input=${(/** @type {Event} */ event) => take(/** @type {HTMLInputElement} */ (event.target).value)}>
-      ${wrong ? html`<small class="fault" role="alert">${t("row.badAmount")}</small>` : ""}</label>`;
+      ${wrong ? html`<small class="fault" role="alert">${t(name === "leftover" ? "row.badLeftover" : "row.badAmount")}</small>` : ""}</label>`;
   }
 
   /** @param {number} minute */
@@ -96,7 +96,8 @@ export class FeedingEdit extends Element {
     const amounts = this.#amounts.map(typed);
     const leftoverGrams = this.#leftover.trim() === "" ? 0 : typed(this.#leftover);
     const wrong = amounts.findIndex((amount) => !(amount > 0));
-    this.#fault = wrong >= 0 ? `item-${wrong}` : leftoverGrams >= 0 ? "" : "leftover";
+    const given = feeding.items.reduce((sum, item, place) => sum + withAmount(item, amounts[place]).grams, 0);
+    this.#fault = wrong >= 0 ? `item-${wrong}` : leftoverGrams >= 0 && leftoverGrams <= given ? "" : "leftover";
     if (this.#fault) {
       this.requestUpdate();
       await this.updateComplete;

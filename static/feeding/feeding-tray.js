@@ -22,6 +22,7 @@ export class FeedingTray extends Element {
     foodNames: { attribute: false },
     fish: { attribute: false },
     extras: { attribute: false },
+    now: { type: Number },
     cautions: { attribute: false },
   };
 
@@ -40,6 +41,8 @@ export class FeedingTray extends Element {
     this.fish = [];
     /** @type {TrayExtras} */
     this.extras = nothingMore();
+    /** Minutes since 1970 by the clock where the tank stands. */
+    this.now = 0;
     /** @type {string[]} */
     this.cautions = [];
   }
@@ -91,7 +94,7 @@ export class FeedingTray extends Element {
       <details @toggle=${this.#unfold}>
         <summary>${t("tray.more")}</summary>
         ${this.#unfolded ? html`<tray-extras .item=${item} .foodName=${item ? this.foodNames.get(item.food) ?? item.food : ""}
-          .fish=${this.fish} .extras=${this.extras}></tray-extras>` : ""}
+          .fish=${this.fish} .extras=${this.extras} .now=${this.now}></tray-extras>` : ""}
       </details>`;
   }
 

@@ -4,14 +4,14 @@ import { measureName } from "../ui/names.js";
 
 /** @typedef {{ name: string, grams: number, basis: "weighed" | "assumed", size?: string }} MeasureChoice one of what people measure with */
 /** @typedef {{ food: string, measure: MeasureChoice, count: number, grams: number, supplements: string[], fish: string | null }} TrayItem */
-/** @typedef {{ leftoverGrams: number | null, refusedBy: string[], note: string, minutesAgo: number, picture: Blob | null }} TrayExtras */
+/** @typedef {{ leftoverGrams: number | null, refusedBy: string[], note: string, minutesAgo: number, then: number | null, picture: Blob | null }} TrayExtras */
 /** @typedef {{ key: string, name: string }} NamedKey */
 
-const minutesInDay = 1440;
+export const minutesInDay = 1440;
 const closeness = 100;
 
 /** Of most feedings nothing else is said. @returns {TrayExtras} */
-export const nothingMore = () => ({ leftoverGrams: null, refusedBy: [], note: "", minutesAgo: 0, picture: null });
+export const nothingMore = () => ({ leftoverGrams: null, refusedBy: [], note: "", minutesAgo: 0, then: null, picture: null });
 
 /**
  * The measures of a food: the tank's own first, weighed before assumed, then the usual household one.

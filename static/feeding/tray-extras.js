@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { live } from "lit-html/directives/live.js";
 import { Element } from "../ui/element.js";
+import { minutesInDay } from "./measures.js";
 import { summonPicker } from "../photo/index.js";
 import { t, written } from "../text/index.js";
 import { typed } from "../text/units.js";
@@ -8,6 +9,7 @@ import { typed } from "../text/units.js";
 
 const agoes = [0, 5, 10, 20, 30, 60, 120, 240];
 const longestNote = 500;
+const MINUTE = 60_000;
 
 /**
  * What is said of a feeding besides its foods: all of it may be left out.
@@ -15,7 +17,7 @@ const longestNote = 500;
  * @fires measure-steps-change - the open food, given to one fish or to all
  */
 export class TrayExtrasForm extends Element {
-  static properties = { item: { attribute: false }, foodName: {}, fish: { attribute: false }, extras: { attribute: false } };
+  static properties = { item: { attribute: false }, foodName: {}, fish: { attribute: false }, extras: { attribute: false }, now: { type: Number } };
 
   constructor() {
     super();
@@ -26,6 +28,8 @@ export class TrayExtrasForm extends Element {
     this.fish = [];
     /** @type {TrayExtras | null} */
     this.extras = null;
+    /** Minutes since 1970 by the clock where the tank stands. */
+    this.now = 0;
   }
 
   connectedCallback() {
@@ -41,9 +45,12 @@ export class TrayExtrasForm extends Element {
         <textarea rows="2" maxlength=${longestNote} .value=${extras.note} @change=${(/** @type {Event} */ event) => this.#say({ note: textOf(event).trim() })}></textarea></label>
       <photo-picker .picture=${extras.picture} @photo-picker-choose=${(/** @type {CustomEvent<Blob | null>} */ { detail }) => this.#say({ picture: detail })}></photo-picker>
       <label>${t("tray.when")}
-        <select @change=${(/** @type {Event} */ event) => this.#say({ minutesAgo: Number(textOf(event)) })}>
-          ${agoes.map((ago) => html`<option value=${ago} ?selected=${ago === extras.minutesAgo}>${spoken(ago)}</option>`)}
+        <select name="when" @change=${(/** @type {Event} */ event) => this.#when(textOf(event))}>
+          ${agoes.map((ago) => html`<option value=${ago} ?selected=${extras.then === null && ago === extras.minutesAgo}>${spoken(ago)}</option>`)}
+          <option value="then" ?selected=${extras.then !== null}>${t("tray.ago.other")}</option>
         </select></label>
+      ${extras.then === null ? "" : html`<label>${t("tray.then")}
+        <input type="datetime-local" name="then" .value=${live(shownAt(extras.then))} max=${shownAt(this.now)} @change=${(/** @type {Event} */ event) => this.#then(textOf(event))}></label>`}
       ${item ? html`<label>${t("tray.byHand", { name: this.foodName })}
         <select @change=${(/** @type {Event} */ event) => this.say("measure-steps-change", { ...item, fish: textOf(event) || null })}>
           <option value="" ?selected=${!item.fish}>${t("tray.wholeTank")}</option>
@@ -61,6 +68,18 @@ export class TrayExtrasForm extends Element {
       </fieldset>`;
   }
 
+  /** From the list; for another day, yesterday's same time is where most begin. @param {string} chosen */
+  #when(chosen) {
+    this.#say(chosen === "then" ? { minutesAgo: 0, then: this.now - minutesInDay } : { minutesAgo: Number(chosen), then: null });
+  }
+
+  /** What has not come yet is not written down: the latest is now. @param {string} text */
+  #then(text) {
+    const then = Date.parse(`${text}Z`) / MINUTE;
+    if (Number.isFinite(then)) this.#say({ then: Math.min(then, this.now) });
+    this.requestUpdate();
+  }
+
   /** @param {string[]} refusedBy @param {string} key */
   #refused(refusedBy, key) {
     this.#say({ refusedBy: refusedBy.includes(key) ? refusedBy.filter((one) => one !== key) : [...refusedBy, key] });
@@ -71,6 +90,9 @@ export class TrayExtrasForm extends Element {
     this.say("feeding-tray-extras", { ...this.extras, ...changed });
   }
 }
+
+/** As a field for day and time has it. @param {number} minutes since 1970, by the clock where the tank stands */
+const shownAt = (minutes) => new Date(minutes * MINUTE).toISOString().slice(0, 16);
 
 /** @param {Event} event */
 const textOf = ({ target }) => /** @type {HTMLInputElement} */ (target).value;

@@ -1,6 +1,6 @@
 /** @import { Food, Glance, Recipe } from "../types.js" */
 /** @import { TrayExtras, TrayItem } from "./measures.js" */
-import { nothingMore, usualItem } from "./measures.js";
+import { minutesInDay, nothingMore, usualItem } from "./measures.js";
 
 /** What has been tapped and not recorded yet: the next feeding. */
 export class Tray {
@@ -14,6 +14,18 @@ export class Tray {
   /** The food that is being measured. */
   get food() {
     return this.items[this.open]?.food;
+  }
+
+  /** All that goes in. */
+  get grams() {
+    return this.items.reduce((sum, { grams }) => sum + grams, 0);
+  }
+
+  /** When it was given. @param {{ day: number, minute: number }} now */
+  givenAt({ day, minute }) {
+    const { minutesAgo, then } = this.extras;
+    const at = then ?? day * minutesInDay + minute - minutesAgo;
+    return { day: Math.floor(at / minutesInDay), minute: at % minutesInDay };
   }
 
   /** A food that is in already is measured again. @param {Food} food @param {Glance} today */

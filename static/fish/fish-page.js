@@ -75,7 +75,7 @@ export class FishPage extends ToldPage {
       ${today.fish.length < filterFrom ? "" : html`<label><span class="unseen">${t("fish.filter")}</span>
         <input type="search" placeholder=${t("fish.filter")} .value=${this.#wanted} @input=${this.#filter}></label>`}
       ${this.desk?.mayRecord ? html`<p><a class="firm" href="#/setup/add-fish">${t("setup.add.fish")}</a></p>` : ""}
-      ${roster.length ? "" : html`<p>${t(today.fish.length ? "fish.noneFound" : "fish.none")}</p>`}
+      ${roster.length ? html`<p><small>${t("fish.ringKey")}</small></p>` : html`<p>${t(today.fish.length ? "fish.noneFound" : "fish.none")}</p>`}
       <ul>${repeat(roster, ({ fish }) => fish.id, ({ fish, findings }) => inTurn(() => html`<li>
         <fish-row .fish=${fish} .findings=${findings} .guild=${guildName(desk, fish.guild)} .chosen=${fish === chosen}
           @fish-row-open=${(/** @type {CustomEvent<string>} */ { detail }) => (location.hash = `#/fish/${encodeURIComponent(detail)}`)}></fish-row></li>`))}</ul>

@@ -36,7 +36,7 @@ export class FishRow extends Element {
         ${fish.place === "isolation" ? html`<span class="tag">${icon("isolation")} ${t("fish.isolation")}</span>` : ""}
         <small>${this.guild}</small>
       </span>
-      <span class="mass">${figure(fish.weightGrams, grams)}</span>
+      <span class="mass">${figure(fish.weightGrams, grams)}${fish.count > 1 ? html` <small>${t("fish.each")}</small>` : ""}</span>
       <span class="got">${this.#share(fish)}</span>
       ${weightiest ? html`<span class="finding ${weightiest.severity}">${icon(weightiest.severity)}
         ${t(`finding.${weightiest.rule}.short`)}</span>` : ""}

@@ -49,7 +49,7 @@ export class TodayPage extends Element {
           ${t(`temperature.${temperatureFlag}`)}</dd>`}</div>
       <div><dt>${icon("fish")} ${t("today.biomass", { count })}</dt>
         <dd>${figure(biomassGrams, grams)} ${this.#why(t("today.biomass", { count }), biomassGrams.why)}</dd>
-        <dd><small>${t("ration.between", { span: range(biomassGrams.low, biomassGrams.high, grams) })}</small></dd></div>
+        ${biomassGrams.high > 0 ? html`<dd><small>${t("ration.between", { span: range(biomassGrams.low, biomassGrams.high, grams) })}</small></dd>` : ""}</div>
     </dl>`;
   }
 

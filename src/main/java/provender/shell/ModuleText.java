@@ -31,7 +31,8 @@ record ModuleText(String body, List<Export> exports, List<String> needs, List<St
   /** Ours say types in comments of two stars; licences are kept. */
   private static final Pattern NOTE = Pattern.compile("/\\*\\*(?!\\s*\\*?\\s*@license)(?!/)[\\s\\S]*?\\*/[ ]?|(?m)^[ \\t]*//.*$");
 
-  private static final Pattern BLANK = Pattern.compile("(?m)^[ \\t]*\\n");
+  /** How far a line stands in means nothing, neither in code nor in a template's HTML. */
+  private static final Pattern BLANK = Pattern.compile("(?m)^[ \\t]*\\n|^[ \\t]+");
   private static final Pattern IMPORT =
       Pattern.compile("(?m)(?:^|(?<=;))[ \\t]*import\\s*(?:([\\w$*{][^\"'();]*?)\\s*from\\s*)?[\"']([^\"'\\n]+)[\"'];?");
   private static final Pattern LATER = Pattern.compile("\\bimport\\(\"([^\"\\n]+)\"\\)");

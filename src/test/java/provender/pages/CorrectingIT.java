@@ -56,4 +56,43 @@ class CorrectingIT {
     assertThat(page.locator("feeding-row").first()).containsText("1.5 g left over");
     assertThat(page.locator("feeding-row").first()).containsText("corrected");
   }
+
+  @Test
+  void what_was_fed_yesterday_and_forgotten_is_recorded_with_its_own_day_and_time_and_none_that_is_yet_to_come() {
+    Page page = glass.signedIn("light", 390, 844);
+    Glass.settled(page);
+    page.context().setOffline(true);
+    page.locator("feed-page .tile").first().click();
+    page.locator("feeding-tray summary").click();
+    page.locator("tray-extras select[name=when]").selectOption("then");
+    Locator then = page.locator("tray-extras input[name=then]");
+    Glass.isFreeOfFaults(page, "another-day", "light", 390);
+    then.fill("2999-01-01T12:00");
+    then.blur();
+    assertThat(then).hasValue(localTime(page, "glance.day", "glance.minute"));
+
+    then.fill(localTime(page, "glance.day - 1", "1110"));
+    then.blur();
+    page.locator("feeding-tray button.deed").click();
+    assertThat(page.locator("feed-page undo-toast")).containsText("Saved on this phone for yesterday, ");
+    Glass.until(page, "({ day }) => document.querySelector('feed-page').desk.today.feedings.some((one) => one.day === day - 1 && one.minute === 1110)",
+        page.evaluate("({ day: document.querySelector('feed-page').desk.glance.day })"));
+  }
+
+  @Test
+  void no_more_is_left_over_than_went_in() {
+    Page page = glass.signedIn("light", 390, 844);
+    page.locator("feed-page .tile").first().click();
+    page.locator("feeding-tray summary").click();
+    page.locator("tray-extras input[inputmode=decimal]").fill("5000");
+    page.locator("feeding-tray button.deed").click();
+    assertThat(page.locator("feed-page undo-toast")).containsText("no more can be left over than the ");
+    assertThat(page.locator("feeding-tray button.deed")).isVisible();
+  }
+
+  /** As a field for day and time has it, by the clock where the tank stands. */
+  private static String localTime(Page page, String day, String minute) {
+    return (String) page.evaluate("() => { const { glance } = document.querySelector('feed-page').desk; return new Date((" + day + ") * 864e5 + (" + minute
+        + ") * 6e4).toISOString().slice(0, 16); }");
+  }
 }
