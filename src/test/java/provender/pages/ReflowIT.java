@@ -40,6 +40,17 @@ class ReflowIT {
     }
   }
 
+  @Test
+  void on_a_wide_screen_the_button_that_records_stays_on_it_however_much_is_unfolded() {
+    try (Glass glass = new Glass()) {
+      Page page = glass.signedIn("light", 1280, 800);
+      page.locator("feed-page .tile").first().click();
+      page.locator("feeding-tray summary").click();
+      page.locator("tray-extras fieldset").waitFor();
+      assertThat(((Number) page.evaluate("document.querySelector('feeding-tray button.deed').getBoundingClientRect().bottom")).doubleValue()).isLessThanOrEqualTo(800);
+    }
+  }
+
   private static List<String> tooWide(Glass glass, int width, int height) {
     List<String> wide = new ArrayList<>();
     Page page = glass.signedIn("light", width, height);
