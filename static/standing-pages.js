@@ -3,7 +3,7 @@ import { hours } from "./text/hours.js";
 import { language } from "./text/language.js";
 import { units } from "./text/units.js";
 
-/** What is gone back to all day stands as it was left, with what lies on the tray. The others are quicker begun anew, since they come bit by bit. */
+/** What is gone back to all day stands as it was left, with what lies on the tray. The others are quicker begun anew, since they come part by part. */
 const staying = ["feed-page"];
 
 /** @type {Map<string, HTMLElement>} */

@@ -4,7 +4,7 @@ import { ToldPage } from "../ui/told-page.js";
 import { inTurn } from "../ui/turns.js";
 import { foodName, fishName, supplementName } from "../ui/names.js";
 import { clock, dayName, grams, t } from "../text/index.js";
-import { bodyOf, onceMore } from "./feeding-body.js";
+import { bodyOf, isMoreThanGiven, onceMore } from "./feeding-body.js";
 import { countOf, foodsForNow, measuresOf, minutesInDay, usualItem } from "./measures.js";
 import { rationLine } from "./ration-line.js";
 import { namesFrom } from "./row-names.js";
@@ -86,7 +86,7 @@ export class FeedPage extends ToldPage {
     const theirs = this.#nearBy(desk);
     this.#asking = false;
     if (answer === "both") {
-      const entry = await this.#write(desk);
+      const entry = this.#tray.items.length ? await this.#write(desk) : undefined;
       if (entry && theirs) remember(/** @type {any} */ ({ id: entry.id }), theirs);
     } else this.#tray.clear();
     this.requestUpdate();
@@ -137,13 +137,15 @@ export class FeedPage extends ToldPage {
   /** @param {() => void} change */
   #onTray(change) {
     change();
+    // What was asked about lay otherwise on it.
+    this.#asking = false;
     this.requestUpdate();
   }
 
   /** @param {Desk} desk */
   async #record(desk) {
     if (this.#saving || !this.#tray.items.length) return;
-    if ((this.#tray.extras.leftoverGrams ?? 0) > this.#tray.grams) {
+    if (isMoreThanGiven(this.#tray.extras.leftoverGrams ?? 0, this.#tray.grams)) {
       return this.tried(() => Promise.reject(new Error(t("tray.tooMuchLeft", { given: grams(this.#tray.grams) }))));
     }
     if (this.#nearBy(desk)) {

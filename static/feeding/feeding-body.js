@@ -16,6 +16,12 @@ export function bodyOf({ items, extras: { leftoverGrams, refusedBy, note } }) {
   };
 }
 
+/** An amount is shown with two digits that count, and "all of it" is typed as it is shown. */
+const SHOWN_WITHIN = 1.05;
+
+/** @param {number} leftover @param {number} given both in grams */
+export const isMoreThanGiven = (leftover, given) => leftover > given * SHOWN_WITHIN;
+
 /** The same once more; what was left over or refused then is not. @param {Feeding} feeding */
 export function onceMore({ items }) {
   return { items: items.map((item) => withAmount(item, amountOf(item))) };

@@ -4,7 +4,7 @@ import { measureName } from "../ui/names.js";
 import { summonPicker } from "../photo/index.js";
 import { t, written } from "../text/index.js";
 import { typed } from "../text/units.js";
-import { amountOf, withAmount } from "./feeding-body.js";
+import { amountOf, isMoreThanGiven, withAmount } from "./feeding-body.js";
 /** @import { Feeding } from "../types.js" */
 
 const longestNote = 500;
@@ -97,7 +97,8 @@ export class FeedingEdit extends Element {
     const leftoverGrams = this.#leftover.trim() === "" ? 0 : typed(this.#leftover);
     const wrong = amounts.findIndex((amount) => !(amount > 0));
     const given = feeding.items.reduce((sum, item, place) => sum + withAmount(item, amounts[place]).grams, 0);
-    this.#fault = wrong >= 0 ? `item-${wrong}` : leftoverGrams >= 0 && leftoverGrams <= given ? "" : "leftover";
+    const kept = leftoverGrams === (feeding.leftoverGrams ?? 0);
+    this.#fault = wrong >= 0 ? `item-${wrong}` : kept || (leftoverGrams >= 0 && !isMoreThanGiven(leftoverGrams, given)) ? "" : "leftover";
     if (this.#fault) {
       this.requestUpdate();
       await this.updateComplete;
@@ -107,7 +108,7 @@ export class FeedingEdit extends Element {
     const corrected = feeding.items.map((item, place) => this.#amounts[place] !== written(amountOf(item)));
     this.say("feeding-edit-done", {
       ...(corrected.includes(true) ? { items: feeding.items.map((item, place) => withAmount(item, corrected[place] ? amounts[place] : amountOf(item))) } : {}),
-      ...(leftoverGrams === (feeding.leftoverGrams ?? 0) ? {} : { leftoverGrams }),
+      ...(kept ? {} : { leftoverGrams }),
       ...(this.#minute === feeding.minute ? {} : { minute: this.#minute }),
       ...(note === (feeding.note ?? "") ? {} : { note }),
       ...(this.#picture ? { picture: this.#picture } : {}),

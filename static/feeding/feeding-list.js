@@ -48,16 +48,23 @@ export class FeedingList extends Element {
     return html`
       <h2>${t("list.today")}</h2>
       ${today.length ? this.#rows(today) : html`<p>${t("list.none")}</p>`}
-      ${undone.map((one) => html`<p class="undone">
-        <span>${t("list.undone", { at: clock(one.minute) })}</span>
-        ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.say("feeding-list-restore", one.id)}>
-          ${t("list.restore")}</button>` : ""}
-        <a class="quiet" href=${`#/history/${one.id}`} aria-label=${t("row.historyOf", { at: clock(one.minute) })}>${t("row.history")}</a></p>`)}
-      ${before.length ? html`<details @toggle=${this.#unfold}><summary>${t("list.before")}</summary>
-        ${!this.#unfolded ? "" : [...new Set(before.map(({ day }) => day))].map((day) => html`
-          <h3>${dayName(day, this.day)}</h3>
-          ${this.#rows(before.filter((feeding) => feeding.day === day))}`)}
-      </details>` : ""}`;
+      ${inTurn(() => [undone.map((one) => this.#undone(one)), before.length ? this.#before(before) : ""])}`;
+  }
+
+  /** @param {Today["withdrawn"][number]} one */
+  #undone({ id, minute }) {
+    return html`<p class="undone"><span>${t("list.undone", { at: clock(minute) })}</span>
+      ${this.mayChange ? html`<button type="button" class="quiet" @click=${() => this.say("feeding-list-restore", id)}>${t("list.restore")}</button>` : ""}
+      <a class="quiet" href=${`#/history/${id}`} aria-label=${t("row.historyOf", { at: clock(minute) })}>${t("row.history")}</a></p>`;
+  }
+
+  /** @param {Feeding[]} before */
+  #before(before) {
+    return html`<details @toggle=${this.#unfold}><summary>${t("list.before")}</summary>
+      ${!this.#unfolded ? "" : [...new Set(before.map(({ day }) => day))].map((day) => html`
+        <h3>${dayName(day, this.day)}</h3>
+        ${this.#rows(before.filter((feeding) => feeding.day === day))}`)}
+    </details>`;
   }
 
   #unfold() {

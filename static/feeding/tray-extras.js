@@ -9,6 +9,7 @@ import { typed } from "../text/units.js";
 
 const agoes = [0, 5, 10, 20, 30, 60, 120, 240];
 const longestNote = 500;
+const daysBack = 366;
 const MINUTE = 60_000;
 
 /**
@@ -50,7 +51,8 @@ export class TrayExtrasForm extends Element {
           <option value="then" ?selected=${extras.then !== null}>${t("tray.ago.other")}</option>
         </select></label>
       ${extras.then === null ? "" : html`<label>${t("tray.then")}
-        <input type="datetime-local" name="then" .value=${live(shownAt(extras.then))} max=${shownAt(this.now)} @change=${(/** @type {Event} */ event) => this.#then(textOf(event))}></label>`}
+        <input type="datetime-local" name="then" .value=${live(shownAt(extras.then))} min=${shownAt(this.#earliest)} max=${shownAt(this.now)}
+          @change=${(/** @type {Event} */ event) => this.#then(minutesOf(event))} @blur=${(/** @type {Event} */ event) => this.#thenLeft(minutesOf(event))}></label>`}
       ${item ? html`<label>${t("tray.byHand", { name: this.foodName })}
         <select @change=${(/** @type {Event} */ event) => this.say("measure-steps-change", { ...item, fish: textOf(event) || null })}>
           <option value="" ?selected=${!item.fish}>${t("tray.wholeTank")}</option>
@@ -73,10 +75,19 @@ export class TrayExtrasForm extends Element {
     this.#say(chosen === "then" ? { minutesAgo: 0, then: this.now - minutesInDay } : { minutesAgo: Number(chosen), then: null });
   }
 
-  /** What has not come yet is not written down: the latest is now. @param {string} text */
-  #then(text) {
-    const then = Date.parse(`${text}Z`) / MINUTE;
-    if (Number.isFinite(then)) this.#say({ then: Math.min(then, this.now) });
+  /** A year says enough; what is further back is a slip of the keys. */
+  get #earliest() {
+    return this.now - daysBack * minutesInDay;
+  }
+
+  /** While a day is being typed it passes through others: only one that can be meant is taken, none is put in its place. @param {number} then */
+  #then(then) {
+    if (then >= this.#earliest && then <= this.now) this.#say({ then });
+  }
+
+  /** What has not come yet is not written down: the latest is now. @param {number} then */
+  #thenLeft(then) {
+    if (Number.isFinite(then)) this.#say({ then: Math.min(Math.max(then, this.#earliest), this.now) });
     this.requestUpdate();
   }
 
@@ -93,6 +104,9 @@ export class TrayExtrasForm extends Element {
 
 /** As a field for day and time has it. @param {number} minutes since 1970, by the clock where the tank stands */
 const shownAt = (minutes) => new Date(minutes * MINUTE).toISOString().slice(0, 16);
+
+/** NaN while it is not whole. @param {Event} event */
+const minutesOf = (event) => Date.parse(`${textOf(event)}Z`) / MINUTE;
 
 /** @param {Event} event */
 const textOf = ({ target }) => /** @type {HTMLInputElement} */ (target).value;

@@ -52,6 +52,25 @@ class SameFeedingIT {
   }
 
   @Test
+  void the_question_goes_when_the_tray_is_changed_and_does_not_come_back_over_what_was_recorded() {
+    Page ilka = of("Ilka");
+    tap(ilka);
+    Glass.until(ilka, "() => document.querySelector('feed-page').desk.status.unsent === 0", null);
+    Page teo = of("Teo");
+    Glass.until(teo, "() => document.querySelector('feed-page').desk.today.lastFeeding?.by === 'ilka'", null);
+    int before = feedings(teo);
+
+    tap(teo);
+    teo.locator("same-feeding section").waitFor();
+    teo.locator("feeding-tray summary").click();
+    teo.locator("tray-extras select[name=when]").selectOption("then");
+    assertThat(teo.locator("same-feeding section")).hasCount(0);
+    teo.locator("feeding-tray button.deed").click();
+    Glass.until(teo, "before => document.querySelector('feed-page').desk.today.feedings.length === before + 1", before);
+    assertThat(teo.locator("same-feeding section")).hasCount(0);
+  }
+
+  @Test
   void two_recorded_without_a_signal_are_asked_about_when_they_meet_and_once() {
     Page teo = of("Teo");
     Page ilka = of("Ilka");
