@@ -36,11 +36,11 @@ class SteadyIT {
       slow(page);
       Map<String, Double> moved = new TreeMap<>();
       // The page at the tank last: by then the phone holds what it is drawn from before the day is reckoned.
-      for (String where : List.of("today", "week", "fish", "fish/emperor", "water", "more", "feeders", "feed")) {
+      for (String where : List.of("today", "week", "fish", "water", "more", "feed")) {
         page.navigate("about:blank");
         page.navigate(glass.url() + "/#/" + where);
-        page.locator("main > * page-head").waitFor();
-        page.waitForTimeout(1500);
+        Glass.until(page, "() => Boolean(document.querySelector('main > *')?.desk?.today)", null);
+        page.waitForTimeout(700);
         moved.put(where, ((Number) page.evaluate("window.moved")).doubleValue());
       }
       assertThat(moved).as("at %d x %d", size[0], size[1]).allSatisfy((where, sum) -> assertThat(sum).isLessThan(GOOD));
