@@ -5,7 +5,7 @@ import { inTurn } from "../ui/turns.js";
 import { foodName, fishName, supplementName } from "../ui/names.js";
 import { clock, dayName, grams, t } from "../text/index.js";
 import { bodyOf, isMoreThanGiven, onceMore } from "./feeding-body.js";
-import { countOf, foodsForNow, measuresOf, minutesInDay, usualItem } from "./measures.js";
+import { countOf, foodsForNow, gramsOf, measuresOf, minutesInDay, usualItem } from "./measures.js";
 import { rationLine } from "./ration-line.js";
 import { namesFrom } from "./row-names.js";
 import { nearBy, remember, unansweredPair } from "./same-feeding.js";
@@ -145,8 +145,9 @@ export class FeedPage extends ToldPage {
   /** @param {Desk} desk */
   async #record(desk) {
     if (this.#saving || !this.#tray.items.length) return;
-    if (isMoreThanGiven(this.#tray.extras.leftoverGrams ?? 0, this.#tray.grams)) {
-      return this.tried(() => Promise.reject(new Error(t("tray.tooMuchLeft", { given: grams(this.#tray.grams) }))));
+    const given = gramsOf(this.#tray.items);
+    if (isMoreThanGiven(this.#tray.extras.leftoverGrams ?? 0, given)) {
+      return this.tried(() => Promise.reject(new Error(t("tray.tooMuchLeft", { given: grams(given) }))));
     }
     if (this.#nearBy(desk)) {
       this.#asking = true;

@@ -5,6 +5,7 @@ import { summonPicker } from "../photo/index.js";
 import { t, written } from "../text/index.js";
 import { typed } from "../text/units.js";
 import { amountOf, isMoreThanGiven, withAmount } from "./feeding-body.js";
+import { gramsOf } from "./measures.js";
 /** @import { Feeding } from "../types.js" */
 
 const longestNote = 500;
@@ -96,7 +97,7 @@ export class FeedingEdit extends Element {
     const amounts = this.#amounts.map(typed);
     const leftoverGrams = this.#leftover.trim() === "" ? 0 : typed(this.#leftover);
     const wrong = amounts.findIndex((amount) => !(amount > 0));
-    const given = feeding.items.reduce((sum, item, place) => sum + withAmount(item, amounts[place]).grams, 0);
+    const given = gramsOf(feeding.items.map((item, place) => withAmount(item, amounts[place])));
     const kept = leftoverGrams === (feeding.leftoverGrams ?? 0);
     this.#fault = wrong >= 0 ? `item-${wrong}` : kept || (leftoverGrams >= 0 && !isMoreThanGiven(leftoverGrams, given)) ? "" : "leftover";
     if (this.#fault) {

@@ -3,7 +3,7 @@ import { Element } from "../ui/element.js";
 import { icon } from "../ui/icons.js";
 import { grams, t } from "../text/index.js";
 import { summon } from "../ui/summon.js";
-import { countOf, nothingMore } from "./measures.js";
+import { countOf, gramsOf, nothingMore } from "./measures.js";
 /** @import { TrayExtras, TrayItem, MeasureChoice, NamedKey } from "./measures.js" */
 
 /**
@@ -56,7 +56,6 @@ export class FeedingTray extends Element {
 
   render() {
     if (!this.items.length) return html`<p class="empty">${t("tray.empty")}</p>`;
-    const total = this.items.reduce((sum, item) => sum + item.grams, 0);
     return html`
       <section aria-label=${t("tray.label")}>
         <div class="open-part">
@@ -65,7 +64,7 @@ export class FeedingTray extends Element {
           ${this.cautions.map((caution) => html`<p class="caution">${caution}</p>`)}
         </div>
         <button type="button" class="deed" @click=${() => this.say("feeding-tray-record")}>
-          ${t("tray.record")} <small>${grams(total)}</small>
+          ${t("tray.record")} <small>${grams(gramsOf(this.items))}</small>
         </button>
       </section>`;
   }

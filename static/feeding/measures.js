@@ -7,6 +7,9 @@ import { measureName } from "../ui/names.js";
 /** @typedef {{ leftoverGrams: number | null, refusedBy: string[], note: string, minutesAgo: number, then: number | null, picture: Blob | null }} TrayExtras */
 /** @typedef {{ key: string, name: string }} NamedKey */
 
+/** @param {{ grams: number }[]} items all that goes in */
+export const gramsOf = (items) => items.reduce((sum, item) => sum + item.grams, 0);
+
 export const minutesInDay = 1440;
 const closeness = 100;
 

@@ -16,11 +16,6 @@ export class Tray {
     return this.items[this.open]?.food;
   }
 
-  /** All that goes in. */
-  get grams() {
-    return this.items.reduce((sum, { grams }) => sum + grams, 0);
-  }
-
   /** When it was given. @param {{ day: number, minute: number }} now */
   givenAt({ day, minute }) {
     const { minutesAgo, then } = this.extras;
